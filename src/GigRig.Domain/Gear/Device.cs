@@ -1,0 +1,21 @@
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Units;
+
+namespace GigRig.Domain.Gear;
+
+/// <summary>An owned floor effects unit.</summary>
+/// <param name="Turns">The ways it may stand; at least one.</param>
+/// <param name="Power">Null for a passive device.</param>
+/// <param name="Jacks">Empty for a bare rectangle: nothing is reserved beside the body.</param>
+/// <param name="Switches">Centres of the foot switches on the unturned body, from its front-left corner.</param>
+public sealed record Device(
+    GearId Id,
+    string Name,
+    BodySize Size,
+    Grams Mass,
+    ValueList<Turn> Turns,
+    PowerNeed? Power,
+    ValueList<Jack> Jacks,
+    Bypass Bypass,
+    ValueList<Point> Switches,
+    ValueList<RoleFunction> Functions);

@@ -1,0 +1,45 @@
+using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Units;
+
+namespace GigRig.Domain.Rigs;
+
+/// <summary>Where a device or a supply stands: the front-left corner of its turned body.</summary>
+public sealed record Placement(GearId Id, Point At, Turn Turn = Turn.None);
+
+/// <summary>How a device gets its power.</summary>
+/// <param name="Outlets">None: from its own battery. One: alone, or shared through splitters where another feed names the same outlet. Several: joined.</param>
+/// <param name="Join">How several outlets are joined.</param>
+/// <param name="Volts">What arrives at the device; in a series pair the sum. Zero on battery.</param>
+/// <param name="Settings">The voltage to set at each outlet, in the order of <paramref name="Outlets"/>.</param>
+/// <param name="Reversed">Through a polarity-reversing lead.</param>
+public sealed record Feed(GearId Device, ValueList<string> Outlets, OutletJoin Join, Millivolts Volts, ValueList<Millivolts> Settings, bool Reversed = false)
+{
+    public bool OnBattery => Outlets.Count == 0;
+
+    public static Feed FromBattery(GearId device) => new(device, [], OutletJoin.Single, Millivolts.Zero, []);
+}
+
+/// <summary>How the outlets of one feed are joined.</summary>
+public enum OutletJoin
+{
+    Single,
+    Parallel,
+    Series,
+}
+
+/// <summary>Audio order, first to last: between instrument and amp input, and between send and return.</summary>
+public sealed record Chain(ValueList<GearId> Front, ValueList<GearId> Loop)
+{
+    public static Chain Empty { get; } = new([], []);
+}
+
+/// <summary>What the musician builds: what stands where, what else comes along, what feeds what, and the audio order.</summary>
+/// <param name="Placements">One for each device on the board.</param>
+/// <param name="Supply">Null unless the supply stands on top of the board.</param>
+/// <param name="OffBoard">The off-board things that come along.</param>
+/// <param name="HookUp">One feed for each placed device that needs power.</param>
+public sealed record Rig(ValueList<Placement> Placements, Placement? Supply, ValueList<GearId> OffBoard, ValueList<Feed> HookUp, Chain Chain)
+{
+    public static Rig Empty { get; } = new([], null, [], [], Chain.Empty);
+}

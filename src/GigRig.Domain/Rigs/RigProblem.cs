@@ -1,0 +1,92 @@
+using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
+
+namespace GigRig.Domain.Rigs;
+
+/// <summary>What is asked of the planner, not checked yet.</summary>
+public sealed record RigProblemDraft
+{
+    public required Board Board { get; init; }
+
+    /// <summary>Null where nothing is fed from a supply.</summary>
+    public Supply? Supply { get; init; }
+
+    public PowerAdapters Adapters { get; init; } = PowerAdapters.None;
+
+    /// <summary>Null where the event brings none or it does not matter. An amp that is given always comes along.</summary>
+    public Amp? Amp { get; init; }
+
+    public ValueList<Device> Devices { get; init; }
+
+    public ValueList<OffBoardItem> OffBoard { get; init; }
+
+    public required EventType Event { get; init; }
+
+    public PlanOptions Options { get; init; } = PlanOptions.Default;
+}
+
+/// <summary>A question that makes sense: every number within its limits, every name known and used once. Made only by <see cref="Create"/>.</summary>
+public sealed class RigProblem
+{
+    private readonly Dictionary<GearId, Device> devices;
+    private readonly Dictionary<GearId, OffBoardItem> offBoard;
+    private readonly Dictionary<string, Outlet> outlets;
+
+    private RigProblem(RigProblemDraft draft)
+    {
+        Draft = draft;
+        devices = draft.Devices.ToDictionary(d => d.Id);
+        offBoard = draft.OffBoard.ToDictionary(i => i.Id);
+        outlets = (draft.Supply?.Outlets ?? []).ToDictionary(o => o.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>All of it as it was given, for writing down or for asking again with a change.</summary>
+    public RigProblemDraft Draft { get; }
+
+    public Board Board => Draft.Board;
+
+    public Supply? Supply => Draft.Supply;
+
+    public PowerAdapters Adapters => Draft.Adapters;
+
+    public Amp? Amp => Draft.Amp;
+
+    public ValueList<Device> Devices => Draft.Devices;
+
+    public ValueList<OffBoardItem> OffBoard => Draft.OffBoard;
+
+    public EventType Event => Draft.Event;
+
+    public PlanOptions Options => Draft.Options;
+
+    public Device? FindDevice(GearId id) => devices.GetValueOrDefault(id);
+
+    public OffBoardItem? FindOffBoard(GearId id) => offBoard.GetValueOrDefault(id);
+
+    public Outlet? FindOutlet(string id) => outlets.GetValueOrDefault(id);
+
+    /// <summary>Checks everything once and names every fault found, not only the first.</summary>
+    public static ProblemCheck Create(RigProblemDraft draft) => new ProblemCheck.Accepted(new RigProblem(draft));
+}
+
+/// <summary>The answer of <see cref="RigProblem.Create"/>: a problem, or at least one complaint.</summary>
+public abstract record ProblemCheck
+{
+    private ProblemCheck()
+    {
+    }
+
+    public sealed record Accepted(RigProblem Problem) : ProblemCheck;
+
+    public sealed record Refused : ProblemCheck
+    {
+        public Refused(ValueList<Complaint> complaints)
+        {
+            if (complaints.Count == 0)
+                throw new ArgumentException("A refusal needs at least one complaint.", nameof(complaints));
+            Complaints = complaints;
+        }
+
+        public ValueList<Complaint> Complaints { get; }
+    }
+}
