@@ -17,8 +17,11 @@ public sealed record Need(Role Role, NeedLevel Level = NeedLevel.Must, int Weigh
     public const int MaxWeight = 1_000_000;
 }
 
-/// <summary>Several roles that must be on together.</summary>
-public sealed record Sound(string Name, ValueList<Role> Roles, NeedLevel Level = NeedLevel.Must, int Weight = Need.DefaultWeight);
+/// <summary>Several roles that must be on together: 1–16 of them, none twice.</summary>
+public sealed record Sound(string Name, ValueList<Role> Roles, NeedLevel Level = NeedLevel.Must, int Weight = Need.DefaultWeight)
+{
+    public const int MaxRoles = 16;
+}
 
 /// <summary>What an event allows. Null means no limit.</summary>
 /// <param name="Mass">Of all that is carried: board, supply, amp, devices and off-board things.</param>

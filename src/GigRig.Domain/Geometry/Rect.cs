@@ -9,6 +9,9 @@ public readonly record struct Rect(Millimetres X, Millimetres Y, Millimetres Wid
 
     public Millimetres Rear => Y + Depth;
 
+    /// <summary>The middle, rounded towards the front-left corner.</summary>
+    public Point Middle => new(X + (Width.Value / 2).Mm, Y + (Depth.Value / 2).Mm);
+
     /// <summary>The shared part. A side of zero or less means that the two only touch or stand apart.</summary>
     public (Millimetres Width, Millimetres Depth) Overlap(Rect other) =>
         (Least(Right, other.Right) - Most(X, other.X), Least(Rear, other.Rear) - Most(Y, other.Y));

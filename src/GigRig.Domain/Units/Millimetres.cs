@@ -18,6 +18,8 @@ public readonly record struct Millimetres : IComparable<Millimetres>
 
     public static Millimetres operator -(Millimetres left, Millimetres right) => new(left.Value - right.Value);
 
+    public static Millimetres operator -(Millimetres value) => new(-value.Value);
+
     public static bool operator <(Millimetres left, Millimetres right) => left.Value < right.Value;
 
     public static bool operator >(Millimetres left, Millimetres right) => left.Value > right.Value;
