@@ -1,2 +1,20 @@
-var app = WebApplication.CreateBuilder(args).Build();
-app.Run();
+using GigRig.Web.Hosting;
+
+try
+{
+    var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+    builder.AddGigRig();
+    var app = builder.Build();
+    app.UseGigRig();
+    await app.PrepareDataAsync();
+    await app.RunAsync();
+    return 0;
+}
+catch (Exception problem) when (StartProblem.Explain(problem) is { } words)
+{
+    Console.Error.WriteLine(words);
+    return 1;
+}
+
+/// <summary>Named so that the tests can boot the real thing.</summary>
+public sealed partial class Program;

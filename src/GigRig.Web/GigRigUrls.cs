@@ -1,0 +1,46 @@
+namespace GigRig.Web;
+
+/// <summary>Every address of the app. Nothing else spells one out.</summary>
+public static class GigRigUrls
+{
+    public const string Home = "/";
+    public const string Gear = "/gear";
+    public const string GearItemRoute = "/gear/{Kind}/{Id}";
+    public const string Events = "/events";
+    public const string EventTypeRoute = "/events/{Id}";
+    public const string Plan = "/plan";
+    public const string Rigs = "/rigs";
+    public const string RigRoute = "/rigs/{Id:guid}";
+    public const string Library = "/library";
+    public const string LibraryFile = "/library/file";
+    public const string SharedRoute = "/s/{Token}";
+    public const string ApiPlan = "/api/v1/plan";
+    public const string ApiSchema = "/api/v1/schema/rig-problem";
+    public const string HealthLive = "/health/live";
+    public const string HealthReady = "/health/ready";
+    public const string Error = "/error";
+    public const string NotFound = "/not-found";
+
+    /// <summary>Stands where an id would, on the page that adds a new thing.</summary>
+    public const string New = "new";
+
+    private const string SharedPrefix = "/s/";
+    private const string ApiPrefix = "/api/";
+
+    /// <param name="kind">Word of the kind of gear as it stands in addresses, such as <c>device</c>.</param>
+    public static string GearItem(string kind, Guid id) => $"{Gear}/{kind}/{id}";
+
+    public static string NewGear(string kind) => $"{Gear}/{kind}/{New}";
+
+    public static string EventType(Guid id) => $"{Events}/{id}";
+
+    public static string NewEventType => $"{Events}/{New}";
+
+    public static string Rig(Guid id) => $"{Rigs}/{id}";
+
+    public static string Shared(string token) => SharedPrefix + token;
+
+    public static bool IsShared(PathString path) => path.StartsWithSegments(SharedPrefix.TrimEnd('/'));
+
+    public static bool IsApi(PathString path) => path.StartsWithSegments(ApiPrefix.TrimEnd('/'));
+}

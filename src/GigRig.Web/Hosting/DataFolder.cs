@@ -1,0 +1,17 @@
+namespace GigRig.Web.Hosting;
+
+/// <summary>Where the library is kept: <c>GIGRIG_DATA</c>, or <c>gigrig</c> in the user's own data folder.</summary>
+internal static class DataFolder
+{
+    public const string Key = "GIGRIG_DATA";
+
+    public static string Of(IConfiguration configuration)
+    {
+        if (configuration[Key] is { Length: > 0 } chosen)
+            return Path.GetFullPath(chosen);
+        var own = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create);
+        return own.Length > 0
+            ? Path.Combine(own, "gigrig")
+            : throw new StartRefusedException($"Not started: this user has no data folder of its own. Set {Key} to a folder that may be written to.");
+    }
+}

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Microsoft.AspNetCore.DataProtection;
+using MudBlazor.Services;
+
+namespace GigRig.Web.Hosting;
+
+/// <summary>Puts the app together: what it is made of, what happens to a request, and what must be in order before the first one.</summary>
+internal static class HostingExtensions
+{
+    public static void AddGigRig(this WebApplicationBuilder builder)
+    {
+        ListenPolicy.Apply(builder);
+        // Lets the built, unpublished app serve its packages' files in every environment; a published one has them in its own web root.
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(server => server.AddServerHeader = false);
+        QuietLog(builder.Logging);
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.GetCultureInfo("en-GB");
+
+        var folder = DataFolder.Of(builder.Configuration);
+        var services = builder.Services;
+        // Keys outlive a restart, so that open pages and cookies do too.
+        services.AddDataProtection().SetApplicationName("GigRig").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddMudServices();
+        services.AddProblemDetails();
+        services.AddHealthChecks();
+    }
+
+    public static void UseGigRig(this WebApplication app)
+    {
+        app.UseExceptionHandler(GigRigUrls.Error, createScopeForErrors: true);
+        app.UseSecurityHeaders();
+        app.UseOwnOriginOnly();
+        app.UseWhen(
+            context => !GigRigUrls.IsApi(context.Request.Path),
+            pages => pages.UseStatusCodePagesWithReExecute(GigRigUrls.NotFound, createScopeForStatusCodePages: true));
+        app.UseRouting();
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapGigRigHealth();
+        // The frame policy is part of our own header; a second one here would only repeat it.
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+    }
+
+    private static void QuietLog(ILoggingBuilder logging)
+    {
+        logging.AddFilter("Microsoft", LogLevel.Warning);
+        // A failed start is explained in plain words by Program; the keys lie in the owner's own folder and need no second lock.
+        logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+    }
+}
