@@ -1,0 +1,56 @@
+using NetArchTest.Rules;
+using Xunit;
+
+namespace GigRig.Architecture.Tests;
+
+/// <summary>Inside the web part: features stand side by side, and what strangers see is fenced off.</summary>
+public sealed class WallsInTheWebTests
+{
+    private const string Features = "GigRig.Web.Features.";
+
+    public static TheoryData<string> FeatureNames { get; } = new(
+        OurAssemblies.Web.GetTypes()
+            .Select(type => type.Namespace ?? "")
+            .Where(name => name.StartsWith(Features, StringComparison.Ordinal))
+            .Select(name => name[Features.Length..].Split('.')[0])
+            .Distinct()
+            .Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(FeatureNames))]
+    public void A_feature_never_reaches_into_another(string feature)
+    {
+        var others = FeatureNames.Select(row => Features + row.Data).Where(name => name != Features + feature).ToArray();
+
+        ShouldNotKnow(Features + feature, others);
+    }
+
+    [Fact]
+    public void What_features_share_knows_no_feature()
+    {
+        foreach (var shared in new[] { "GigRig.Web.Shared", "GigRig.Web.Drawing", "GigRig.Web.Api" })
+            ShouldNotKnow(shared, [.. FeatureNames.Select(row => Features + row.Data)]);
+    }
+
+    [Fact]
+    public void The_shared_pages_never_see_the_planner_or_a_store() =>
+        ShouldNotKnow(
+            Features + "Share",
+            ["GigRig.Planning", .. OurAssemblies.Data.GetTypes().Where(type => type.IsPublic && type.Name.EndsWith("Store", StringComparison.Ordinal)).Select(type => type.FullName!)]);
+
+    [Fact]
+    public void One_adapter_alone_names_the_diagram_library()
+    {
+        var naming = Types.InAssembly(OurAssemblies.Web).That().HaveDependencyOnAny("Blazor.Diagrams").GetTypes().Select(type => type.FullName.Split(['+', '`'])[0]);
+
+        Offenders.None(naming.Where(name => !name.StartsWith("GigRig.Web.Drawing.Diagram", StringComparison.Ordinal) && name != "GigRig.Web.Drawing.BoardCanvas"));
+    }
+
+    private static void ShouldNotKnow(string home, string[] strangers)
+    {
+        if (strangers.Length == 0)
+            return;
+        var knowing = Types.InAssembly(OurAssemblies.Web).That().ResideInNamespace(home).And().HaveDependencyOnAny(strangers).GetTypes();
+        Offenders.None(knowing.Select(type => $"{type.FullName} knows one of {string.Join(", ", strangers)}"));
+    }
+}
