@@ -1,0 +1,36 @@
+using GigRig.Data.Start;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace GigRig.Data;
+
+/// <summary>Opens the library before anything else touches it: takes the lock, looks before it leaps, copies before it changes.</summary>
+public static class DatabaseStart
+{
+    /// <summary>Call once, before the first store is used. The data folder stays locked until <paramref name="services"/> is disposed.</summary>
+    /// <exception cref="DatabaseStartException">The library can't be opened safely. Nothing in it was changed.</exception>
+    public static async Task RunAsync(IServiceProvider services, CancellationToken cancel = default)
+    {
+        var folder = services.GetRequiredService<DataFolder>();
+        var time = services.GetRequiredService<TimeProvider>();
+        EngineVersion.Require();
+        folder.Make();
+        services.GetRequiredService<DataFolderLock>().Take();
+        DatabaseFile.RefuseMissing(folder);
+        await using var db = await services.GetRequiredService<IDbContextFactory<GigRigDb>>().CreateDbContextAsync(cancel);
+        var state = DatabaseFile.Inspect(folder, [.. db.Database.GetMigrations()]);
+        if (state == SchemaState.Older)
+            DatabaseCopy.Make(folder, time.GetUtcNow());
+        if (state != SchemaState.Current)
+            await MigrateAsync(db, folder, cancel);
+        await File.WriteAllTextAsync(folder.Marker, "There is a library in this folder. Without this file, a lost database would not be noticed.\n", cancel);
+    }
+
+    private static async Task MigrateAsync(GigRigDb db, DataFolder folder, CancellationToken cancel)
+    {
+        // A process killed while migrating leaves its row here and the next one would wait for it for ever. We hold the folder: nobody else is at it.
+        if (File.Exists(folder.Database))
+            await db.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancel);
+        await db.Database.MigrateAsync(cancel);
+    }
+}

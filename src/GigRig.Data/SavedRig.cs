@@ -1,0 +1,11 @@
+using GigRig.Domain.Rigs;
+
+namespace GigRig.Data;
+
+/// <summary>A rig the musician keeps, with a copy of all it was made from.</summary>
+/// <param name="SavedUtc">When its arrangement was last saved; renaming does not change it.</param>
+public sealed record SavedRig(string Name, string Note, RigProblem Problem, Rig Rig, DateTime SavedUtc);
+
+/// <summary>What a list of rigs shows.</summary>
+/// <param name="Devices">Boxes on the board.</param>
+public sealed record RigSummary(string Name, string Note, string EventName, string BoardName, int Devices, DateTime SavedUtc);
