@@ -1,0 +1,53 @@
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
+
+namespace GigRig.Web.Sheets;
+
+/// <summary>One kind of thing to pack.</summary>
+public sealed record PackLine(int Count, string Name);
+
+/// <summary>What goes into the van for one rig.</summary>
+/// <param name="Gear">Owned things, each by its name.</param>
+/// <param name="Leads">Leads and batteries, counted from the audio order and the hook-up.</param>
+/// <param name="Mass">Of the gear; leads are not weighed.</param>
+public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Leads, Grams Mass)
+{
+    public static PackSheet Of(RigProblem problem, Rig rig) =>
+        new(GearOf(problem, rig).ToValueList(), LeadsOf(problem, rig).Where(line => line.Count > 0).ToValueList(), problem.MassCarried(rig));
+
+    private static IEnumerable<PackLine> GearOf(RigProblem problem, Rig rig)
+    {
+        yield return new(1, problem.Board.Name);
+        if (problem.Supply is { } supply)
+            yield return new(1, supply.Name);
+        if (problem.Amp is { } amp)
+            yield return new(1, amp.Name);
+        foreach (var device in problem.DevicesOn(rig))
+            yield return new(1, device.Name);
+        foreach (var item in problem.OffBoardIn(rig))
+            yield return new(1, item.Name);
+    }
+
+    // Long leads: instrument to board and board to amp; a loop adds one from the send and one to the return (common practice, no source).
+    private static IEnumerable<PackLine> LeadsOf(RigProblem problem, Rig rig)
+    {
+        var (front, loop) = (rig.Chain.Front.Count, rig.Chain.Loop.Count);
+        var fed = rig.HookUp.Where(feed => !feed.OnBattery).ToList();
+        yield return new(front > 0 ? 2 : 1, "instrument lead");
+        yield return new(loop > 0 ? 2 : 0, "loop lead (amp send and return)");
+        yield return new(Math.Max(0, front - 1) + Math.Max(0, loop - 1), "patch lead");
+        yield return new(fed.Count, "power lead");
+        yield return new(fed.Count(feed => feed.Reversed), "polarity-reversing power lead");
+        yield return new(fed.Where(feed => feed.Join == OutletJoin.Parallel).Sum(feed => feed.Outlets.Count - 1), "parallel power lead");
+        yield return new(fed.Count(feed => feed.Join == OutletJoin.Series), "series power lead");
+        yield return new(Splitters(fed), "power splitter");
+        yield return new(rig.HookUp.Count(feed => feed.OnBattery), "fresh battery");
+        yield return new(problem.Supply is null ? 0 : 1, "mains lead for the supply");
+        yield return new(problem.Amp is null ? 0 : 1, "mains lead for the amp");
+    }
+
+    private static int Splitters(IEnumerable<Feed> fed) =>
+        fed.SelectMany(feed => feed.Outlets).GroupBy(outlet => outlet).Sum(group => group.Count() - 1);
+}
