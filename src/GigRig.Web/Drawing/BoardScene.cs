@@ -62,10 +62,13 @@ public enum ChainPart
 /// <summary>A patch lead between two neighbours of the audio order: a curve through two pulls, from an out plug to the next in plug.</summary>
 public sealed record SceneLead(ChainPart Part, GearId FromId, GearId ToId, SceneSpot From, SceneSpot FromPull, SceneSpot ToPull, SceneSpot To)
 {
-    /// <summary>Halfway along the curve.</summary>
-    public SceneSpot Middle => new(
-        (From.X + (3 * FromPull.X) + (3 * ToPull.X) + To.X) / 8,
-        (From.Y + (3 * FromPull.Y) + (3 * ToPull.Y) + To.Y) / 8);
+    /// <summary>A place on the curve, 0 at its beginning and 1 at its end.</summary>
+    public SceneSpot At(double part)
+    {
+        var rest = 1 - part;
+        var (a, b, c, d) = (rest * rest * rest, 3 * rest * rest * part, 3 * rest * part * part, part * part * part);
+        return new((a * From.X) + (b * FromPull.X) + (c * ToPull.X) + (d * To.X), (a * From.Y) + (b * FromPull.Y) + (c * ToPull.Y) + (d * To.Y));
+    }
 }
 
 /// <summary>A short word at a spot, such as where the instrument goes in.</summary>

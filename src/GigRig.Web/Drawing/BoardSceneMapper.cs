@@ -24,6 +24,8 @@ public static class BoardSceneMapper
     private const double LettersAcrossWide = 68;
     private const double LeastTextSize = 4;
 
+    private static readonly double[] CurveSteps = [.. Enumerable.Range(0, 11).Select(step => step / 10.0)];
+
     public static BoardScene Map(RigProblem problem, Rig rig, PictureWidth width = PictureWidth.Wide)
     {
         var depth = problem.Board.Depth;
@@ -53,7 +55,7 @@ public static class BoardSceneMapper
 
     private static SceneArea ExtentOf(SceneArea reach, ValueList<SceneLead> leads, ValueList<SceneTag> ends, SceneScaleBar bar, double textSize)
     {
-        var all = leads.Aggregate(reach, (area, lead) => area.Around(lead.From).Around(lead.To).Around(lead.Middle));
+        var all = leads.SelectMany(lead => CurveSteps.Select(lead.At)).Aggregate(reach, (area, spot) => area.Around(spot));
         all = ends.Aggregate(all, (area, tag) => area.Around(new SceneArea(tag.At.X, tag.At.Y, 0, 0).GrownBy(textSize)));
         all = all.Around(new SceneSpot(bar.From.X, bar.From.Y + (textSize * 1.4)));
         return all.GrownBy(textSize / 2);

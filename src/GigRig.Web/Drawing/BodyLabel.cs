@@ -2,7 +2,7 @@ using GigRig.Domain;
 
 namespace GigRig.Web.Drawing;
 
-/// <summary>The words on a body, cut to what it can hold; the legend has them in full.</summary>
+/// <summary>The words on a body, cut to what it can hold, the name first; the legend has them in full.</summary>
 /// <param name="Lines">Top to bottom as read: name, then role, then outlet.</param>
 /// <param name="Sideways">Read from the front edge to the rear, for bodies too narrow to write across.</param>
 /// <param name="Shortened">Whether anything was cut or left out.</param>
@@ -23,14 +23,14 @@ public sealed record LabelLine(LabelKind Kind, string Text);
 internal static class LabelFitter
 {
     /// <summary>Width of a letter and height of a line, as parts of the text size.</summary>
-    public const double LetterWidth = 0.6;
+    public const double LetterWidth = 0.64;
     public const double LineHeight = 1.12;
 
     /// <summary>The number and the sign take the first line and a bit.</summary>
-    public const double HeadHeight = 1.45;
+    public const double HeadHeight = 1.7;
 
     private const double Padding = 0.25;
-    private const int NameLines = 2;
+    private const int MostLines = 2;
 
     public static BodyLabel Fit(double width, double height, double textSize, string name, string role, string? outlet)
     {
@@ -38,7 +38,7 @@ internal static class LabelFitter
         if (!across.Shortened || height <= width)
             return across;
         var along = Write(height - (HeadHeight * textSize), width, textSize, name, role, outlet, sideways: true);
-        return Letters(along) > Letters(across) ? along : across;
+        return NameLetters(along) > NameLetters(across) ? along : across;
     }
 
     private static BodyLabel Write(double width, double height, double textSize, string name, string role, string? outlet, bool sideways)
@@ -48,22 +48,19 @@ internal static class LabelFitter
         if (letters < 2 || room < 1)
             return new([], sideways, Shortened: true);
 
-        // One line each is kept for the outlet and the role, in that order, before the name may run on to a second one.
-        var outletLines = outlet is { Length: > 0 } && room > 1 ? 1 : 0;
-        var roleLines = role.Length > 0 && room - outletLines > 1 ? 1 : 0;
-        var nameRoom = Math.Min(NameLines, room - outletLines - roleLines);
-
-        var lines = Wrap(name, letters, nameRoom).Select(text => new LabelLine(LabelKind.Name, text)).ToList();
-        var nameCut = string.Join(' ', lines.Select(line => line.Text)) != name;
-        if (roleLines > 0)
-            lines.Add(new(LabelKind.Role, Cut(role, letters)));
-        if (outletLines > 0)
-            lines.Add(new(LabelKind.Outlet, Cut(outlet!, letters)));
-
-        var shortened = nameCut
-            || role.Length > (roleLines > 0 ? letters : 0)
-            || (outlet?.Length ?? 0) > (outletLines > 0 ? letters : 0);
+        var (lines, shortened) = (new List<LabelLine>(), false);
+        Add(LabelKind.Name, name, kept: 0);
+        Add(LabelKind.Role, role, kept: outlet is null ? 0 : 1);
+        Add(LabelKind.Outlet, outlet ?? "", kept: 0);
         return new(lines.ToValueList(), sideways, shortened);
+
+        // Up to two lines, but never those that are kept for what follows.
+        void Add(LabelKind kind, string words, int kept)
+        {
+            var texts = Wrap(words, letters, Math.Min(MostLines, room - lines.Count - kept)).ToList();
+            shortened |= string.Join(' ', texts) != words;
+            lines.AddRange(texts.Select(text => new LabelLine(kind, text)));
+        }
     }
 
     private static IEnumerable<string> Wrap(string text, int letters, int lines)
@@ -89,5 +86,6 @@ internal static class LabelFitter
         return text[..end].TrimEnd() + "…";
     }
 
-    private static int Letters(BodyLabel label) => label.Lines.Sum(line => line.Text.TrimEnd('…').Length);
+    private static int NameLetters(BodyLabel label) =>
+        label.Lines.Where(line => line.Kind == LabelKind.Name).Sum(line => line.Text.Replace("…", "").Replace(" ", "").Length);
 }

@@ -10,7 +10,7 @@ namespace GigRig.Web.Drawing;
 internal static class PatchLeadCurves
 {
     private const double LeastPull = 12;
-    private const double MostPull = 60;
+    private const double MostPull = 40;
 
     public static IEnumerable<SceneLead> Of(RigProblem problem, Rig rig)
     {
@@ -35,7 +35,8 @@ internal static class PatchLeadCurves
 /// <summary>Where a lead leaves a jack and which way it points.</summary>
 /// <param name="AcrossX">−1 to the left, 1 to the right, 0 neither.</param>
 /// <param name="DownY">−1 away from the player, 1 towards them, 0 neither.</param>
-internal readonly record struct JackSpot(SceneSpot Tip, int AcrossX, int DownY)
+/// <param name="StandsOut">How far the plug stands out of the body; zero for a top jack or no jack.</param>
+internal readonly record struct JackSpot(SceneSpot Tip, int AcrossX, int DownY, double StandsOut)
 {
     public SceneSpot Outward(double by) => new(Tip.X + (AcrossX * by), Tip.Y + (DownY * by));
 }
@@ -52,9 +53,9 @@ internal sealed class JackSpots(RigProblem problem, Rig rig)
         var outline = Outline.Of(problem.FindDevice(id)!, problem.Options.Plugs);
         var placement = placed[id];
         if (outline.PlacedJacks(placement).FirstOrDefault(jack => jack.Jack.Use == use) is not { } found)
-            return new(SceneArea.Of(outline.BodyAt(placement), problem.Board.Depth).Centre, 0, 0);
+            return new(SceneArea.Of(outline.BodyAt(placement), problem.Board.Depth).Centre, 0, 0, 0);
         var (x, y) = Facing(found.Jack.Side, placement.Turn);
-        return new(SceneSpot.Of(found.Tip, problem.Board.Depth), x, y);
+        return new(SceneSpot.Of(found.Tip, problem.Board.Depth), x, y, (x, y) == (0, 0) ? 0 : problem.Options.Plugs.Audio.Out.Value);
     }
 
     /// <summary>The way a side of the unturned body faces in the picture once the body is turned.</summary>

@@ -29,7 +29,7 @@ internal static class RoleGlyphs
         // An arrow up from a base.
         new RoleGlyph("boost", "M12 18V4M7 9 12 4 17 9M5 20.5H19"),
         // A wave with its tops cut off.
-        new RoleGlyph("drive", "M2 12H4L6.5 6H10L14 18H17.5L20 12H22"),
+        new RoleGlyph("drive", "M2 12H3.5L6 6H11L13 18H18L20.5 12H22"),
         // Three sliders.
         new RoleGlyph("equaliser", "M6 4V20M12 4V20M18 4V20M3.5 15H8.5M9.5 8H14.5M15.5 12H20.5"),
         // Two waves out of step.
