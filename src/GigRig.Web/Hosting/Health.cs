@@ -1,4 +1,6 @@
+using GigRig.Data;
 using Microsoft.AspNetCore.Diagnostics.HealthChecks;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
 
 namespace GigRig.Web.Hosting;
 
@@ -9,5 +11,15 @@ internal static class Health
     {
         app.MapHealthChecks(GigRigUrls.HealthLive, new HealthCheckOptions { Predicate = _ => false });
         app.MapHealthChecks(GigRigUrls.HealthReady);
+    }
+}
+
+/// <summary>Reads the smallest list of the library.</summary>
+internal sealed class LibraryCheck(EventTypeStore events) : IHealthCheck
+{
+    public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)
+    {
+        await events.AllAsync(cancellationToken);
+        return HealthCheckResult.Healthy();
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using GigRig.Data;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -20,10 +21,11 @@ internal static class HostingExtensions
         var services = builder.Services;
         // Keys outlive a restart, so that open pages and cookies do too.
         services.AddDataProtection().SetApplicationName("GigRig").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
+        services.AddGigRigData(folder);
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddProblemDetails();
-        services.AddHealthChecks();
+        services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }
 
     public static void UseGigRig(this WebApplication app)

@@ -1,13 +1,18 @@
+using GigRig.Data;
+
 namespace GigRig.Web.Hosting;
 
 /// <summary>What must be in order before the first request.</summary>
 internal static class Preparation
 {
-    public static Task PrepareDataAsync(this WebApplication app)
+    public static async Task PrepareDataAsync(this WebApplication app)
     {
+        await DatabaseStart.RunAsync(app.Services);
+
         var log = app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("GigRig");
-        app.Lifetime.ApplicationStarted.Register(() =>
-            log.LogInformation("Fit for the Gig is ready on {Addresses}. Ctrl+C stops it.", string.Join(", ", app.Urls)));
-        return Task.CompletedTask;
+        app.Lifetime.ApplicationStarted.Register(() => log.LogInformation(
+            "Fit for the Gig is ready on {Addresses}, with the library in {Folder}. Ctrl+C stops it.",
+            string.Join(", ", app.Urls),
+            DataFolder.Of(app.Configuration)));
     }
 }

@@ -1,3 +1,4 @@
+using GigRig.Data;
 using Microsoft.AspNetCore.Connections;
 
 namespace GigRig.Web.Hosting;
@@ -11,6 +12,7 @@ internal static class StartProblem
     public static string? Explain(Exception problem) => problem switch
     {
         StartRefusedException => problem.Message,
+        DatabaseStartException => "Not started. " + problem.Message,
         IOException { InnerException: AddressInUseException } =>
             $"""
             {problem.Message}
