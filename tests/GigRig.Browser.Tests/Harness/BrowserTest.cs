@@ -68,7 +68,7 @@ public abstract class BrowserTest(Chromium chromium) : IAsyncLifetime
     private async Task KeepEvidenceAsync()
     {
         var name = string.Concat(TestContext.Current.Test!.TestDisplayName.Select(c => char.IsLetterOrDigit(c) ? c : '_'));
-        var folder = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "TestResults", name[..Math.Min(name.Length, 120)]));
+        var folder = Directory.CreateDirectory(Path.GetFullPath(Path.Combine("../../../../../TestResults/evidence", name[..Math.Min(name.Length, 120)]), AppContext.BaseDirectory));
         await File.WriteAllLinesAsync(Path.Combine(folder.FullName, "console.txt"), console);
         await File.WriteAllTextAsync(Path.Combine(folder.FullName, "app.txt"), App.Log);
         var number = 0;
