@@ -1,0 +1,72 @@
+using System.Diagnostics;
+using System.Globalization;
+using Google.OrTools.Sat;
+
+namespace GigRig.Planning;
+
+/// <summary>
+/// One bounded, cancellable, repeatable CP-SAT solve. StopSearch is lost when it is called before the search has begun
+/// (google/or-tools#1474), so it is called again until the search returns.
+/// </summary>
+internal sealed class CpSatRun : IDisposable
+{
+    private static readonly TimeSpan StopEvery = TimeSpan.FromMilliseconds(20);
+
+    private readonly CpSolver solver = new();
+
+    public CpSolverStatus Status { get; private set; } = CpSolverStatus.Unknown;
+
+    public double ObjectiveValue => solver.ObjectiveValue;
+
+    public double BestBound => solver.BestObjectiveBound;
+
+    public bool HasSolution => Status is CpSolverStatus.Optimal or CpSolverStatus.Feasible;
+
+    public bool IsTrue(ILiteral literal) => solver.BooleanValue(literal);
+
+    public long Value(LinearExpr expression) => solver.Value(expression);
+
+    public CpSolverStatus Solve(CpModel model, Clock clock, TimeSpan limit, int seed, string extra = "")
+    {
+        var left = clock.Left < limit ? clock.Left : limit;
+        if (left <= TimeSpan.Zero || clock.Cancel.IsCancellationRequested)
+            return Status = CpSolverStatus.Unknown;
+        solver.StringParameters = string.Create(
+            CultureInfo.InvariantCulture,
+            $"num_workers:1 random_seed:{seed} max_time_in_seconds:{left.TotalSeconds:0.###} {extra}");
+        Timer? stopper = null;
+        using var registration = clock.Cancel.Register(() => stopper = new Timer(_ => solver.StopSearch(), null, TimeSpan.Zero, StopEvery));
+        try
+        {
+            Status = solver.Solve(model);
+        }
+        finally
+        {
+            registration.Dispose();
+            stopper?.Dispose();
+        }
+
+        if (Status == CpSolverStatus.ModelInvalid)
+            throw new InvalidOperationException($"The planner built a model the solver refuses: {model.Validate()}");
+        return Status;
+    }
+
+    public void Dispose() => solver.Dispose();
+}
+
+/// <summary>What is left of the time for one ask, and whether it was called off.</summary>
+internal sealed class Clock(TimeSpan limit, CancellationToken cancel)
+{
+    private readonly long started = Stopwatch.GetTimestamp();
+
+    public CancellationToken Cancel => cancel;
+
+    public TimeSpan Elapsed => Stopwatch.GetElapsedTime(started);
+
+    public TimeSpan Left => limit - Elapsed;
+
+    public bool IsUp => cancel.IsCancellationRequested || Left <= TimeSpan.Zero;
+
+    /// <summary>The same ask with less time.</summary>
+    public Clock Within(TimeSpan limit) => new(limit < Left ? limit : Left, cancel);
+}

@@ -1,0 +1,18 @@
+namespace GigRig.Planning.Fitting;
+
+/// <summary>Whether a set of things can stand together.</summary>
+internal abstract record FitAnswer
+{
+    private FitAnswer()
+    {
+    }
+
+    /// <summary>Yes, like this. <see cref="Standing.Item"/> is the position in the set asked about.</summary>
+    public sealed record Stands(IReadOnlyList<Standing> Standings) : FitAnswer;
+
+    /// <summary>Proved: these of them, by their positions in the set asked about, can never stand together; without any one the proof fails or was not found in time.</summary>
+    public sealed record Misfit(IReadOnlyList<int> Items) : FitAnswer;
+
+    /// <summary>Time ran out. Never to be read as a no.</summary>
+    public sealed record Open : FitAnswer;
+}

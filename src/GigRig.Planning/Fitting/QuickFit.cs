@@ -1,0 +1,144 @@
+namespace GigRig.Planning.Fitting;
+
+/// <summary>
+/// Stands things one after another, each where a scoring rule likes it best, over many seeded orders.
+/// Finds most layouts in milliseconds; finding none proves nothing.
+/// </summary>
+internal sealed class QuickFit(Surface surface, int seed)
+{
+    /// <summary>How a free spot is scored; lower is better.</summary>
+    private static readonly Func<int, int, Pose, long>[] Likings =
+    [
+        (x, y, _) => ((long)x * 10_000) + y,
+        (x, y, _) => ((long)y * 10_000) + x,
+        (x, y, pose) => ((long)(x + pose.Width) * 10_000) + y + pose.Depth,
+        (x, y, pose) => ((long)(y + pose.Depth) * 10_000) + x + pose.Width,
+        (x, y, _) => (-(long)y * 10_000) + x,
+    ];
+
+    /// <summary>The fullest layout found; complete when it has as many standings as there are shapes.</summary>
+    public Layout Best(IReadOnlyList<Shape> shapes, int tries, CancellationToken cancel)
+    {
+        var random = new Random(seed);
+        var order = Enumerable.Range(0, shapes.Count)
+            .OrderByDescending(i => shapes[i].BodyArea)
+            .ThenBy(i => i)
+            .ToArray();
+        Layout? best = null;
+        for (var attempt = 0; attempt < tries && !cancel.IsCancellationRequested; attempt++)
+        {
+            var layout = Place(shapes, order, Likings[attempt % Likings.Length]);
+            if (best is null || layout.Standings.Count > best.Standings.Count)
+                best = layout;
+            if (best.Standings.Count == shapes.Count)
+                break;
+            if (attempt % Likings.Length == Likings.Length - 1)
+                Perturb(order, random);
+        }
+
+        return best ?? new Layout(surface, shapes);
+    }
+
+    /// <summary>Stands the things in the given order, leaving out what finds no spot.</summary>
+    public Layout Place(IReadOnlyList<Shape> shapes, IReadOnlyList<int> order, Func<int, int, Pose, long>? liking = null)
+    {
+        var layout = new Layout(surface, shapes);
+        foreach (var item in order)
+        {
+            var spot = BestSpot(layout, shapes[item], liking ?? Likings[0]);
+            if (spot is var (pose, x, y))
+                layout.Stand(item, pose, x, y);
+        }
+
+        return layout;
+    }
+
+    private (int Pose, int X, int Y)? BestSpot(Layout layout, Shape shape, Func<int, int, Pose, long> liking)
+    {
+        (int Pose, int X, int Y)? best = null;
+        var bestScore = long.MaxValue;
+        for (var p = 0; p < shape.Poses.Length; p++)
+        {
+            var pose = shape.Poses[p];
+            foreach (var y in Depths(layout, pose))
+            {
+                var x = LeastX(layout, pose, y);
+                if (x is not { } left)
+                    continue;
+                var score = liking(left, y, pose);
+                if (score < bestScore && layout.Admits(pose, left, y))
+                    (best, bestScore) = ((p, left, y), score);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The y where something touches something: an edge of the board, of a rail, or of a standing piece.</summary>
+    private IEnumerable<int> Depths(Layout layout, Pose pose)
+    {
+        var most = surface.Depth - pose.Depth;
+        var ys = new SortedSet<int>();
+        foreach (var (from, to) in surface.IsPlain ? [(0, most)] : surface.StandsAt(pose.Depth))
+        {
+            ys.Add(from);
+            ys.Add(to);
+        }
+
+        foreach (var piece in pose.Pieces)
+        {
+            ys.Add(surface.PlugSpace.Y - piece.Y);
+            ys.Add(surface.PlugSpace.Rear - piece.Rear);
+            foreach (var taken in layout.Pieces)
+            {
+                ys.Add(taken.Rear - piece.Y);
+                ys.Add(taken.Y - piece.Rear);
+            }
+        }
+
+        return ys.Where(y => y >= 0 && y <= most && surface.Bears(y, pose.Depth));
+    }
+
+    /// <summary>The leftmost x at this y where no piece meets a taken one; null when there is none on the board.</summary>
+    private int? LeastX(Layout layout, Pose pose, int y)
+    {
+        var least = 0;
+        var most = surface.Width - pose.Width;
+        foreach (var piece in pose.Pieces)
+        {
+            least = Math.Max(least, surface.PlugSpace.X - piece.X);
+            most = Math.Min(most, surface.PlugSpace.Right - piece.Right);
+        }
+
+        var forbidden = new List<(int From, int To)>();
+        foreach (var piece in pose.Pieces)
+        {
+            foreach (var taken in layout.Pieces)
+            {
+                if (y + piece.Y < taken.Rear && taken.Y < y + piece.Rear)
+                    forbidden.Add((taken.X - piece.Right, taken.Right - piece.X));
+            }
+        }
+
+        forbidden.Sort();
+        var x = least;
+        foreach (var (from, to) in forbidden)
+        {
+            if (from < x && x < to)
+                x = to;
+        }
+
+        return x <= most ? x : null;
+    }
+
+    private static void Perturb(int[] order, Random random)
+    {
+        var swaps = 1 + random.Next(Math.Max(1, order.Length / 2));
+        for (var s = 0; s < swaps && order.Length > 1; s++)
+        {
+            var a = random.Next(order.Length);
+            var b = random.Next(order.Length);
+            (order[a], order[b]) = (order[b], order[a]);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using GigRig.Domain.Geometry;
+
+namespace GigRig.Planning.Fitting;
+
+/// <summary>A thing as it stands when turned one way: its body at (0, 0) first, then the space its plugs take, all pieces disjoint.</summary>
+/// <param name="Switches">Centres of its foot switches.</param>
+internal sealed record Pose(Turn Turn, Box[] Pieces, (int X, int Y)[] Switches)
+{
+    public Box Body => Pieces[0];
+
+    public int Width => Body.Width;
+
+    public int Depth => Body.Depth;
+}
+
+/// <summary>All the ways a thing may stand. Two things with equal keys can stand in each other's place.</summary>
+internal sealed class Shape(Pose[] poses)
+{
+    public Pose[] Poses { get; } = poses;
+
+    public string Key { get; } = string.Join('|', poses
+        .Select(p => string.Join(';', p.Pieces.Select(b => $"{b.X},{b.Y},{b.Width},{b.Depth}")) + "/" + string.Join(';', p.Switches))
+        .Order(StringComparer.Ordinal));
+
+    public int BodyArea { get; } = poses[0].Width * poses[0].Depth;
+}

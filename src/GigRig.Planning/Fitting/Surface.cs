@@ -1,0 +1,81 @@
+using GigRig.Domain.Gear;
+
+namespace GigRig.Planning.Fitting;
+
+/// <summary>The board as the fitting search sees it, in whole millimetres.</summary>
+internal sealed class Surface
+{
+    /// <summary>Least overlap of a body with a rail for it to bear there; the rule in the Domain is the judge.</summary>
+    private const int LeastBearing = 10;
+
+    private readonly (int From, int To)[] rails;
+
+    public Surface(Board board, int switchSpacing)
+    {
+        Width = board.Width.Value;
+        Depth = board.Depth.Value;
+        SwitchSpacing = switchSpacing;
+        PlugSpace = new Box(
+            -board.Overhang.Left.Value,
+            -board.Overhang.Front.Value,
+            Width + board.Overhang.Left.Value + board.Overhang.Right.Value,
+            Depth + board.Overhang.Front.Value + board.Overhang.Rear.Value);
+        KeepOuts = [.. board.KeepOuts.Select(k => new Box(k.X.Value, k.Y.Value, k.Width.Value, k.Depth.Value))];
+        rails = [.. board.Rails.Select(r => (r.From.Value, r.To.Value)).Order()];
+    }
+
+    public int Width { get; }
+
+    public int Depth { get; }
+
+    public int SwitchSpacing { get; }
+
+    /// <summary>Where plugs may be: the board grown by its overhang.</summary>
+    public Box PlugSpace { get; }
+
+    public Box[] KeepOuts { get; }
+
+    public bool IsPlain => rails.Length == 0;
+
+    /// <summary>Whether a body of this depth stands without rocking with its front edge at <paramref name="y"/>.</summary>
+    public bool Bears(int y, int depth)
+    {
+        if (rails.Length == 0)
+            return true;
+        var bearings = 0;
+        var first = int.MaxValue;
+        var last = int.MinValue;
+        foreach (var (from, to) in rails)
+        {
+            var start = Math.Max(y, from);
+            var end = Math.Min(y + depth, to);
+            if (end - start == depth)
+                return true;
+            if (end - start < Math.Min(LeastBearing, to - from))
+                continue;
+            bearings++;
+            first = Math.Min(first, start);
+            last = Math.Max(last, end);
+        }
+
+        var twiceMiddle = (2 * y) + depth;
+        return bearings >= 2 && 2 * first <= twiceMiddle && twiceMiddle <= 2 * last;
+    }
+
+    /// <summary>The front-edge positions a body of this depth may take, as closed intervals.</summary>
+    public IReadOnlyList<(int From, int To)> StandsAt(int depth)
+    {
+        var spans = new List<(int From, int To)>();
+        for (var y = 0; y <= Depth - depth; y++)
+        {
+            if (!Bears(y, depth))
+                continue;
+            if (spans.Count > 0 && spans[^1].To == y - 1)
+                spans[^1] = (spans[^1].From, y);
+            else
+                spans.Add((y, y));
+        }
+
+        return spans;
+    }
+}

@@ -1,0 +1,31 @@
+namespace GigRig.Planning;
+
+/// <summary>How the planner searches; what is asked of it lies in the problem. The same options and problem give the same choice unless time runs out.</summary>
+public sealed record PlannerOptions
+{
+    public static PlannerOptions Default { get; } = new();
+
+    /// <summary>Feeds every random choice.</summary>
+    public int Seed { get; init; } = 20260101;
+
+    /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
+    public int RoundsBeforeGeometry { get; init; } = 40;
+
+    /// <summary>How long one question of fit may take before it is left open. Never read as a no.</summary>
+    public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);
+
+    /// <summary>How long one test may take while a misfit set is made smaller.</summary>
+    public TimeSpan ShrinkBudget { get; init; } = TimeSpan.FromMilliseconds(150);
+
+    /// <summary>How many random orders the quick placer tries before a proof is sought.</summary>
+    public int QuickTries { get; init; } = 60;
+
+    /// <summary>How many layouts the arranger compares.</summary>
+    public int ArrangeTries { get; init; } = 400;
+
+    /// <summary>Whether reasons and repairs are looked for; the searches inside those turn it off.</summary>
+    internal bool Explain { get; init; } = true;
+
+    /// <summary>Whether the first rule-clean rig will do.</summary>
+    internal bool FirstWillDo { get; init; }
+}
