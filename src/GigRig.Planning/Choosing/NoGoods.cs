@@ -1,0 +1,78 @@
+using GigRig.Planning.Fitting;
+using Google.OrTools.Sat;
+
+namespace GigRig.Planning.Choosing;
+
+/// <summary>
+/// Turns one set that failed into a clause against every set that must fail for the same reason. A set fails again when its things can be matched one to one
+/// with things at least as big (or as hungry); by Hall's theorem that is so exactly when, for every group of the failed things, enough such things are taken.
+/// </summary>
+internal sealed class NoGoods(ChoiceVariables variables)
+{
+    /// <summary>Beyond this many kinds the clause would have too many literals; then only things of equal kind are lifted.</summary>
+    private const int MostKinds = 6;
+
+    private readonly ShapeOrder order = new(variables.Question.Surface);
+
+    private Candidate[] Candidates => variables.Question.Candidates;
+
+    public void ForbidMisfit(IReadOnlyList<int> devices) =>
+        Forbid(devices, c => c.Shape.Key, (big, small) => order.IsAtLeastAsBig(big.Shape, small.Shape));
+
+    public void ForbidStarved(IReadOnlyList<int> devices) =>
+        Forbid(devices, c => $"{c.Consumer?.Draw} {c.Consumer?.Key}", (big, small) => big.Consumer is { } hungry && hungry.IsAtLeastAsHungryAs(small.Consumer!));
+
+    /// <summary>This very set of devices and no other.</summary>
+    public void ForbidOnly(IReadOnlyList<int> devices)
+    {
+        var taken = devices.ToHashSet();
+        variables.Model.AddBoolOr(variables.Devices.Select((y, i) => taken.Contains(i) ? y.Not() : y));
+    }
+
+    /// <summary>This choice with its off-board things, and no other.</summary>
+    public void ForbidOnly(Choice choice)
+    {
+        var items = choice.OffBoard.ToHashSet();
+        var devices = choice.Devices.ToHashSet();
+        variables.Model.AddBoolOr(
+            variables.Devices.Select((y, i) => devices.Contains(i) ? y.Not() : y)
+                .Concat(variables.OffBoard.Select((z, i) => items.Contains(i) ? z.Not() : z)));
+    }
+
+    private void Forbid(IReadOnlyList<int> devices, Func<Candidate, string> kindOf, Func<Candidate, Candidate, bool> isAtLeast)
+    {
+        var failed = devices.Select(i => Candidates[i]).GroupBy(kindOf).ToArray();
+        var lift = failed.Length <= MostKinds;
+        Kind[] kinds = [.. failed.Select(kind => new Kind(kind.Count(), Members(kind.Key, kind.First())))];
+        variables.Model.AddBoolOr(Conditions(kinds).Select(c => variables.TakesAtLeast(c.Members, c.Least).Not()));
+        AddSum(devices, kinds);
+
+        int[] Members(string kind, Candidate one) => [.. Candidates.Where(c => lift ? isAtLeast(c, one) : kindOf(c) == kind).Select(c => c.Index)];
+    }
+
+    /// <summary>The same, weaker, as a sum for the linear relaxation: the failed things and whatever is at least as big as every one of them.</summary>
+    private void AddSum(IReadOnlyList<int> devices, Kind[] kinds)
+    {
+        var atLeastAll = kinds.Select(k => k.Members).Aggregate((a, b) => [.. a.Intersect(b)]);
+        variables.Model.Add(LinearExpr.Sum(devices.Union(atLeastAll).Select(i => variables.Devices[i])) <= devices.Count - 1);
+    }
+
+    private static IEnumerable<(int[] Members, int Least)> Conditions(Kind[] kinds)
+    {
+        var strongest = new Dictionary<string, (int[] Members, int Least)>();
+        var subsets = kinds.Length > MostKinds ? Enumerable.Range(0, kinds.Length).Select(k => 1L << k) : Enumerable.Range(1, (1 << kinds.Length) - 1).Select(s => (long)s);
+        foreach (var subset in subsets)
+        {
+            var group = kinds.Where((_, k) => (subset >> k & 1) == 1).ToArray();
+            int[] members = [.. group.SelectMany(k => k.Members).Distinct().Order()];
+            var least = group.Sum(k => k.Count);
+            var key = string.Join(',', members);
+            if (!strongest.TryGetValue(key, out var known) || known.Least < least)
+                strongest[key] = (members, least);
+        }
+
+        return strongest.Values;
+    }
+
+    private sealed record Kind(int Count, int[] Members);
+}

@@ -1,0 +1,54 @@
+using GigRig.Domain;
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
+using GigRig.Domain.Units;
+using GigRig.Domain.Wishes;
+using GigRig.Planning.Choosing;
+using GigRig.Planning.Fitting;
+using GigRig.Planning.Wiring;
+
+namespace GigRig.Planning;
+
+/// <summary>Makes a rig of what the searches found, and has the rule book judge it before anyone sees it.</summary>
+internal sealed class RigBuilder(Question question)
+{
+    /// <summary>Throws where a rule is broken: then a search is at fault, not the musician.</summary>
+    public Proposal Build(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
+    {
+        var problem = question.Problem;
+        var rig = RigOf(choice, standings, feeds);
+        var violations = RuleBook.Check(problem, rig);
+        if (violations.Count > 0)
+            throw new InvalidOperationException($"The planner broke its own rules: {string.Join(" ", violations.Select(v => $"[{v.RuleId}] {v.Sentence}"))}");
+        return Judged(rig);
+    }
+
+    /// <summary>Null where a rule is broken.</summary>
+    public Proposal? TryBuild(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
+    {
+        var rig = RigOf(choice, standings, feeds);
+        return RuleBook.Check(question.Problem, rig).Count == 0 ? Judged(rig) : null;
+    }
+
+    private Proposal Judged(Rig rig) => new(rig, Scorer.Score(question.Problem, rig), Coverage.Of(question.Problem, rig));
+
+    private Rig RigOf(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
+    {
+        var placements = standings.Where(s => s.Item < choice.Devices.Count)
+            .Select(s => PlacementOf(question.Candidates[choice.Devices[s.Item]], s))
+            .ToValueList();
+        return new(
+            placements,
+            standings.Where(s => s.Item == choice.Devices.Count).Select(SupplyPlacement).SingleOrDefault(),
+            choice.OffBoard.Select(i => question.OffBoard[i].Id).ToValueList(),
+            feeds.ToValueList(),
+            DefaultChain.Order(question.Problem, placements.Select(p => p.Id)));
+    }
+
+    private static Placement PlacementOf(Candidate candidate, Standing standing) =>
+        new(candidate.Id, new Point(standing.X.Mm, standing.Y.Mm), candidate.Shape.Poses[standing.Pose].Turn);
+
+    private Placement SupplyPlacement(Standing standing) =>
+        new(question.Problem.Supply!.Id, new Point(standing.X.Mm, standing.Y.Mm), question.SupplyShape!.Poses[standing.Pose].Turn);
+}

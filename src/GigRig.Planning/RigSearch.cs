@@ -1,0 +1,122 @@
+using GigRig.Domain.Rigs;
+using GigRig.Planning.Choosing;
+using GigRig.Planning.Fitting;
+using GigRig.Planning.Powering;
+
+namespace GigRig.Planning;
+
+/// <summary>
+/// Choose, power, fit; learn from what failed; choose again. The first choice that stands and is fed is the best there is, since choosing only ever
+/// overrates. Rigs found on the way are reported as they come.
+/// </summary>
+internal sealed class RigSearch(Question question, PlannerOptions options, Fitter fitter, Clock clock)
+{
+    private readonly RigBuilder builder = new(question);
+    private readonly ChoosingModel choosing = new(question, options.Seed);
+
+    /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
+    private long openWants = -1;
+
+    public Proposal? Best { get; private set; }
+
+    /// <summary>Whether nothing better is left, nor anything set aside that might be.</summary>
+    public bool IsClosed { get; private set; }
+
+    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Max(Math.Max(choosing.WantsBound, openWants), Best?.Score.Wants ?? 0);
+
+    /// <summary>Called with each better rig.</summary>
+    public Action<Proposal>? Found { get; init; }
+
+    /// <summary>Sets that were answered already.</summary>
+    public void Exclude(Choice choice) => choosing.NoGoods.ForbidOnly(choice);
+
+    public Choice? BestChoice { get; private set; }
+
+    public void Run()
+    {
+        for (var round = 0; !clock.IsUp; round++)
+        {
+            if (round == options.RoundsBeforeGeometry)
+                choosing.AddGeometry();
+            switch (choosing.Choose(clock, options.FirstWillDo))
+            {
+                case ChoosingAnswer.OutOfTime:
+                    return;
+                case ChoosingAnswer.Exhausted:
+                    IsClosed = openWants < 0 && (Best is not null || choosing.IsSurelyExhausted(clock));
+                    return;
+                case ChoosingAnswer.Chosen { Choice: var choice } chosen when TryChoice(choice):
+                    if (chosen.IsBest || options.FirstWillDo)
+                    {
+                        IsClosed = openWants < 0;
+                        return;
+                    }
+
+                    break;
+            }
+        }
+    }
+
+    /// <summary>True where the whole choice works out; otherwise the model has learned why not.</summary>
+    private bool TryChoice(Choice choice)
+    {
+        if (Feed(choice.Devices) is not { } feeds)
+            return false;
+        if (choice.Standings is { } placed)
+            return Accept(builder.Build(choice, placed, feeds), choice);
+        var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
+        switch (fitter.Fit(shapes, clock))
+        {
+            case FitAnswer.Stands stands:
+                return Accept(builder.Build(choice, stands.Standings, feeds), choice);
+            case FitAnswer.Misfit misfit:
+                TryPartOf(choice, shapes);
+                choosing.NoGoods.ForbidMisfit([.. misfit.Items.Where(i => i < choice.Devices.Count).Select(i => choice.Devices[i])]);
+                return false;
+            default:
+                TryPartOf(choice, shapes);
+                openWants = Math.Max(openWants, choosing.WantsBound);
+                choosing.NoGoods.ForbidOnly(choice.Devices);
+                return false;
+        }
+    }
+
+    private IReadOnlyList<Feed>? Feed(IReadOnlyList<int> devices)
+    {
+        var fed = devices.Where(i => question.Candidates[i].Consumer is not null).ToArray();
+        switch (question.Power.Feed([.. fed.Select(i => question.Candidates[i].Consumer!)]))
+        {
+            case PowerAnswer.Fed answer:
+                return answer.Feeds;
+            case PowerAnswer.Starved starved:
+                choosing.NoGoods.ForbidStarved([.. starved.Consumers.Select(c => fed[c])]);
+                return null;
+            default:
+                throw new InvalidOperationException("The power search gave no answer.");
+        }
+    }
+
+    /// <summary>As much of a choice as the quick placer gets onto the board is often a rig already.</summary>
+    private void TryPartOf(Choice choice, IReadOnlyList<Shape> shapes)
+    {
+        var layout = fitter.Quick.Best(shapes, options.QuickTries / 3, clock.Cancel);
+        var placed = layout.Standings.Where(s => s.Item < choice.Devices.Count).OrderBy(s => s.Item).ToArray();
+        var part = choice with { Devices = [.. placed.Select(s => choice.Devices[s.Item])], Standings = null };
+        var standings = placed.Select((s, position) => s with { Item = position })
+            .Concat(layout.Standings.Where(s => s.Item == choice.Devices.Count).Select(s => s with { Item = placed.Length }))
+            .ToArray();
+        if (Feed(part.Devices) is { } feeds && builder.TryBuild(part, standings, feeds) is { } proposal)
+            Accept(proposal, part);
+    }
+
+    private bool Accept(Proposal proposal, Choice choice)
+    {
+        if (Best is not null && proposal.Score.CompareChoice(Best.Score) <= 0)
+            return true;
+        Best = proposal;
+        BestChoice = choice;
+        choosing.MustBeat(proposal.Score);
+        Found?.Invoke(proposal);
+        return true;
+    }
+}
