@@ -1,6 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
 using GigRig.Planning.Fitting;
 using GigRig.Planning.Powering;
 
@@ -43,10 +44,14 @@ internal sealed class Question
         ];
         OffBoard = [.. problem.OffBoard.Where(i => !banned.Contains(i.Id))];
         Functions = [.. ListFunctions()];
+        Faults = [.. RuleBook.Check(problem, Rig.Empty).Where(v => v.RuleId == "supply-space")];
         Power = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value);
     }
 
     public RigProblem Problem { get; }
+
+    /// <summary>What no choice of devices can mend, such as a supply too tall for the space under the board.</summary>
+    public IReadOnlyList<Violation> Faults { get; }
 
     public Surface Surface { get; }
 

@@ -1,0 +1,11 @@
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+
+namespace GigRig.Planning.Explaining;
+
+/// <summary>One thing that was asked or is so, that can be lifted from a problem to see what happens without it.</summary>
+/// <param name="RuleId">The rule it works through.</param>
+/// <param name="Sentence">The fact, for the musician.</param>
+/// <param name="Change">What lifting it would mean, for the musician; null where nobody can do that.</param>
+internal sealed record Fact(string RuleId, ValueList<GearId> Culprits, string Sentence, string? Change, Func<RigProblemDraft, RigProblemDraft> Lift);
