@@ -18,4 +18,8 @@ public sealed record Device(
     ValueList<Jack> Jacks,
     Bypass Bypass,
     ValueList<Point> Switches,
-    ValueList<RoleFunction> Functions);
+    ValueList<RoleFunction> Functions)
+{
+    /// <summary>Whether it belongs in the audio chain: it has an audio input or output, or nothing is said about its jacks.</summary>
+    public bool CarriesAudio => Jacks.Count == 0 || Jacks.Any(jack => jack.Use is JackUse.In or JackUse.Out);
+}

@@ -19,7 +19,12 @@ public enum Polarity
 /// <summary>What a device must be fed. <paramref name="Min"/> to <paramref name="Max"/> is the range it is made for, both ends allowed.</summary>
 /// <param name="Current">What it draws, before any headroom.</param>
 /// <param name="Battery">Whether it can run from a battery of its own when no outlet is left for it.</param>
-public sealed record PowerNeed(Millivolts Min, Millivolts Max, Milliamps Current, CurrentType Type = CurrentType.Dc, Polarity Polarity = Polarity.Negative, bool Battery = false);
+public sealed record PowerNeed(Millivolts Min, Millivolts Max, Milliamps Current, CurrentType Type = CurrentType.Dc, Polarity Polarity = Polarity.Negative, bool Battery = false)
+{
+    /// <summary>What must be reserved at an outlet: the current with its headroom, rounded up to a whole milliamp.</summary>
+    /// <param name="headroom">A fraction, 0–5: 0.25 adds a quarter.</param>
+    public Milliamps DrawWith(decimal headroom) => ((int)decimal.Ceiling(Current.Value * (1 + headroom))).MilliA;
+}
 
 /// <summary>One jack of a supply.</summary>
 /// <param name="Volts">The voltages it can be set to; at least one.</param>

@@ -21,4 +21,8 @@ public sealed record Supply(
     SupplyMount Mount,
     BodySize? Size,
     ValueList<Outlet> Outlets,
-    Milliamps? TotalCurrent = null);
+    Milliamps? TotalCurrent = null)
+{
+    /// <summary>Whether the outlet shares its return with no other: it names no group, or is alone in it.</summary>
+    public bool IsIsolated(Outlet outlet) => outlet.Group is not { } group || Outlets.Count(other => other.Group == group) == 1;
+}

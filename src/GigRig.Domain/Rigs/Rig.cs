@@ -17,6 +17,11 @@ public sealed record Feed(GearId Device, ValueList<string> Outlets, OutletJoin J
 {
     public bool OnBattery => Outlets.Count == 0;
 
+    /// <summary>What the settings give at the device: their sum in series, else the first; zero without any.</summary>
+    public Millivolts Arriving => Join == OutletJoin.Series
+        ? Settings.Aggregate(Millivolts.Zero, (sum, volts) => sum + volts)
+        : Settings.FirstOrDefault();
+
     public static Feed FromBattery(GearId device) => new(device, [], OutletJoin.Single, Millivolts.Zero, []);
 }
 
@@ -42,4 +47,7 @@ public sealed record Chain(ValueList<GearId> Front, ValueList<GearId> Loop)
 public sealed record Rig(ValueList<Placement> Placements, Placement? Supply, ValueList<GearId> OffBoard, ValueList<Feed> HookUp, Chain Chain)
 {
     public static Rig Empty { get; } = new([], null, [], [], Chain.Empty);
+
+    /// <summary>Whether it is on the board or comes along beside it.</summary>
+    public bool Holds(GearId id) => Placements.Any(placement => placement.Id == id) || OffBoard.Contains(id);
 }

@@ -65,6 +65,12 @@ public sealed class RigProblem
 
     public Outlet? FindOutlet(string id) => outlets.GetValueOrDefault(id);
 
+    /// <summary>The name of a device, an off-board thing, the board, supply or amp; the id itself where nothing has it.</summary>
+    public string NameOf(GearId id) =>
+        FindDevice(id)?.Name ?? FindOffBoard(id)?.Name
+        ?? (id == Board.Id ? Board.Name : id == Supply?.Id ? Supply?.Name : id == Amp?.Id ? Amp?.Name : null)
+        ?? id.Value;
+
     /// <summary>Checks everything once and names every fault found, not only the first.</summary>
     public static ProblemCheck Create(RigProblemDraft draft) => new ProblemCheck.Accepted(new RigProblem(draft));
 }
