@@ -24,7 +24,7 @@ public sealed partial class TextOfTheRepositoryTests
             from line in file.Lines
             from Match match in DocumentName().Matches(line)
             let named = match.Value
-            where !names.Any(name => name == named || name.EndsWith("/" + named.TrimStart('.', '/'), StringComparison.OrdinalIgnoreCase))
+            where !names.Any(name => ("/" + name).EndsWith("/" + named.TrimStart('.', '/'), StringComparison.Ordinal))
             select $"{file.Path}: {named}");
     }
 
