@@ -28,7 +28,7 @@ public sealed class WallsInTheWebTests
     [Fact]
     public void What_features_share_knows_no_feature()
     {
-        foreach (var shared in new[] { "GigRig.Web.Shared", "GigRig.Web.Drawing", "GigRig.Web.Api" })
+        foreach (var shared in new[] { "GigRig.Web.Shared", "GigRig.Web.Drawing", "GigRig.Web.Sheets", "GigRig.Web.Api" })
             ShouldNotKnow(shared, [.. FeatureNames.Select(row => Features + row.Data)]);
     }
 
