@@ -14,7 +14,8 @@ public sealed record ConflictPart(string RuleId, ValueList<GearId> Culprits, str
 /// <param name="Kind">Stable kebab-case word, such as <c>drop-must</c>.</param>
 /// <param name="Sentence">What to change and what it brings.</param>
 /// <param name="Score">What the changed problem scores.</param>
-public sealed record Repair(string Kind, string Sentence, Score Score);
+/// <param name="Changed">The problem with the change made, to ask it as if it were so.</param>
+public sealed record Repair(string Kind, string Sentence, Score Score, RigProblemDraft Changed);
 
 /// <summary>How a search is getting on. <paramref name="Best"/> is rule-clean where it is there.</summary>
 /// <param name="Bound">Proved upper bound on the weight of covered wants.</param>

@@ -45,7 +45,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
             if (repairs.All(r => r.Kind != trial.Kind || trial.Kind.StartsWith("lift-", StringComparison.Ordinal))
                 && ask.Best(trial.Draft) is { } better && helps(better.Score))
             {
-                repairs.Add(new(trial.Kind, $"{trial.Sentence} {Gain(better)}".TrimEnd(), better.Score));
+                repairs.Add(new(trial.Kind, $"{trial.Sentence} {Gain(better)}".TrimEnd(), better.Score, trial.Draft));
             }
         }
 
