@@ -44,7 +44,7 @@ internal sealed class Question
         ];
         OffBoard = [.. problem.OffBoard.Where(i => !banned.Contains(i.Id))];
         Functions = [.. ListFunctions()];
-        Faults = [.. RuleBook.Check(problem, Rig.Empty).Where(v => v.RuleId == "supply-space")];
+        Faults = [.. RuleBook.Check(problem, WithSupplyOnly(problem)).Where(v => v.RuleId is RuleIds.SupplySpace or RuleIds.Lid)];
         Power = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value);
     }
 
@@ -75,6 +75,10 @@ internal sealed class Question
     public Shape[] ShapesOf(IReadOnlyList<Candidate> chosen) => SupplyShape is null
         ? [.. chosen.Select(c => c.Shape)]
         : [.. chosen.Select(c => c.Shape), SupplyShape];
+
+    private static Rig WithSupplyOnly(RigProblem problem) => problem.Supply is { Mount: SupplyMount.Top } supply
+        ? Rig.Empty with { Supply = new Placement(supply.Id, default) }
+        : Rig.Empty;
 
     private Consumer? ConsumerOf(Device device, FeedPatterns patterns)
     {

@@ -21,6 +21,8 @@ internal sealed class Arranger(Question question, PlannerOptions options, Fitter
 
     public Proposal Arrange(Choice choice, Proposal given, Clock clock, Action<Proposal> found)
     {
+        if (choice.Devices.Count < 2)
+            return given;
         var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
         var builder = new RigBuilder(question);
         var random = new Random(options.Seed);

@@ -41,6 +41,13 @@ internal sealed class NoGoods(ChoiceVariables variables)
 
     private void Forbid(IReadOnlyList<int> devices, Func<Candidate, string> kindOf, Func<Candidate, Candidate, bool> isAtLeast)
     {
+        if (devices.Count == 0)
+        {
+            // Not even the empty set: the supply on top finds no place.
+            variables.Model.AddBoolOr([variables.Always.Not()]);
+            return;
+        }
+
         var failed = devices.Select(i => Candidates[i]).GroupBy(kindOf).ToArray();
         var lift = failed.Length <= MostKinds;
         Kind[] kinds = [.. failed.Select(kind => new Kind(kind.Count(), Members(kind.Key, kind.First())))];
