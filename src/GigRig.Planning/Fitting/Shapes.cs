@@ -1,3 +1,4 @@
+using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
@@ -10,7 +11,7 @@ internal static class Shapes
 {
     public static Shape Of(Device device, PlugSizes plugs)
     {
-        var outline = Outline.Of(device, plugs);
+        var outline = Apart(Outline.Of(device, plugs));
         return new([.. device.Turns.Order().Select(turn => Pose(outline, turn))]);
     }
 
@@ -21,14 +22,20 @@ internal static class Shapes
         return new([Pose(outline, Turn.None), Pose(outline, Turn.Quarter)]);
     }
 
+    /// <summary>
+    /// The plugs of one thing may overlap each other; as disjoint pieces they can share one no-overlap constraint with everything else.
+    /// Cut before turning, so that every pose has the same pieces in the same order.
+    /// </summary>
+    private static Outline Apart(Outline outline) => outline with
+    {
+        Plugs = Fitting.Box.Disjoint(outline.Plugs.Select(Box)).Select(b => new Rect(b.X.Mm, b.Y.Mm, b.Width.Mm, b.Depth.Mm)).ToValueList(),
+    };
+
     private static Pose Pose(Outline outline, Turn turn)
     {
         var atOrigin = new Placement(default, new Point(Millimetres.Zero, Millimetres.Zero), turn);
         var (body, plugs) = outline.Placed(atOrigin);
-
-        // The plugs of one thing may overlap each other; as disjoint pieces they can share one no-overlap constraint with everything else.
-        Box[] pieces = [Box(body), .. Fitting.Box.Disjoint(plugs.Select(Box).Where(b => !b.IsEmpty))];
-        return new(turn, pieces, [.. outline.PlacedSwitches(atOrigin).Select(p => (p.X.Value, p.Y.Value))]);
+        return new(turn, [Box(body), .. plugs.Select(Box)], [.. outline.PlacedSwitches(atOrigin).Select(p => (p.X.Value, p.Y.Value))]);
     }
 
     private static Box Box(Rect rect) => new(rect.X.Value, rect.Y.Value, rect.Width.Value, rect.Depth.Value);
