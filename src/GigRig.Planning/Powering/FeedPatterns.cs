@@ -6,9 +6,6 @@ namespace GigRig.Planning.Powering;
 /// <summary>Lists every sensible way to feed a device: one outlet, isolated outlets in parallel, two isolated outlets in series.</summary>
 internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters)
 {
-    /// <summary>More joined outlets than this is no longer a lead but a loom.</summary>
-    private const int MostJoined = 4;
-
     /// <summary>Whether a device may share one outlet of the class with others, apart from its current.</summary>
     public static bool MayShare(PowerNeed need, OutletClass outlet, int volts) =>
         need.Type == CurrentType.Dc
@@ -39,8 +36,7 @@ internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters
 
     private IEnumerable<FeedPattern> Parallels(PowerNeed need, int draw)
     {
-        var most = Math.Min(MostJoined, adapters.Parallel + 1);
-        if (need.Type != CurrentType.Dc || most < 2)
+        if (need.Type != CurrentType.Dc || adapters.Parallel == 0)
             yield break;
         foreach (var polarity in new[] { Polarity.Negative, Polarity.Positive })
         {
@@ -50,7 +46,7 @@ internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters
             foreach (var volts in joinable.SelectMany(c => classes[c].Volts).Distinct().Where(v => InRange(need, v)).Order())
             {
                 var able = joinable.Where(c => classes[c].Volts.Contains(volts)).ToArray();
-                foreach (var set in Multisets(able, most).Where(s => s.Length >= 2 && JustEnough(s, draw)))
+                foreach (var set in Multisets(able, adapters.Parallel + 1, draw).Where(s => s.Length >= 2 && JustEnough(s, draw)))
                     yield return new(set, [.. set.Select(_ => volts)], OutletJoin.Parallel, polarity != need.Polarity);
             }
         }
@@ -83,14 +79,15 @@ internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters
         return sum >= draw && sum - set.Min(c => classes[c].Current) < draw;
     }
 
-    private IEnumerable<int[]> Multisets(int[] able, int most)
+    /// <summary>Sets of outlets that give less than <paramref name="enough"/>, and those that one more outlet takes there: a larger one has an outlet to spare.</summary>
+    private IEnumerable<int[]> Multisets(int[] able, int most, int enough = int.MaxValue)
     {
         var sets = new Stack<int[]>([[]]);
         while (sets.TryPop(out var set))
         {
             if (set.Length > 0)
                 yield return set;
-            if (set.Length == most)
+            if (set.Length == most || set.Sum(c => classes[c].Current) >= enough)
                 continue;
             foreach (var next in able.Where(c => (set.Length == 0 || c >= set[^1]) && set.Count(s => s == c) < classes[c].Count))
                 sets.Push([.. set, next]);
