@@ -5,12 +5,12 @@ using GigRig.Domain.Units;
 namespace GigRig.Domain.Geometry;
 
 /// <summary>What a device takes up on the board, unturned, from its own front-left corner: body, plugs, jacks and foot switches.</summary>
-/// <param name="Plugs">One rectangle for each side jack. They lie outside the body.</param>
+/// <param name="Plugs">One rectangle for each side jack whose plug takes space. They lie outside the body.</param>
 public sealed record Outline(BodySize Size, ValueList<Rect> Plugs, ValueList<PlacedJack> Jacks, ValueList<Point> Switches)
 {
     public static Outline Of(Device device, PlugSizes plugs) => new(
         device.Size,
-        device.Jacks.Where(jack => jack.Side != Side.Top).Select(jack => PlugAt(jack, device.Size, plugs.Of(jack.Use))).ToValueList(),
+        device.Jacks.Where(jack => jack.Side != Side.Top).Select(jack => PlugAt(jack, device.Size, plugs.Of(jack.Use))).Where(TakesSpace).ToValueList(),
         device.Jacks.Select(jack => new PlacedJack(jack, TipOf(jack, device.Size, plugs.Of(jack.Use).Out))).ToValueList(),
         device.Switches);
 
@@ -40,6 +40,8 @@ public sealed record Outline(BodySize Size, ValueList<Rect> Plugs, ValueList<Pla
         var laid = Lay(new Rect(point.X, point.Y, Millimetres.Zero, Millimetres.Zero), placement);
         return new(laid.X, laid.Y);
     }
+
+    private static bool TakesSpace(Rect plug) => plug.Width > Millimetres.Zero && plug.Depth > Millimetres.Zero;
 
     private static Rect PlugAt(Jack jack, BodySize body, PlugSize plug)
     {

@@ -35,6 +35,12 @@ public sealed class OutlineTests
     public void A_top_jack_reserves_nothing() =>
         Assert.Empty(Outline.Of(Box.WithJack(JackUse.In, Side.Top, 35), PlugSizes.Usual).Plugs);
 
+    [Theory]
+    [InlineData(0, 16)]
+    [InlineData(15, 0)]
+    public void A_plug_without_extent_reserves_nothing(int standsOut, int width) =>
+        Assert.Empty(Outline.Of(Box.WithJack(JackUse.In, Side.Left, 35), PlugSizes.Usual with { Audio = new(standsOut.Mm, width.Mm) }).Plugs);
+
     [Fact]
     public void An_odd_plug_width_starts_at_the_lesser_half()
     {
