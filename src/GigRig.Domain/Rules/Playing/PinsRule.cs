@@ -10,6 +10,6 @@ internal sealed class PinsRule : IRule
 
     public IEnumerable<Violation> Check(RigProblem problem, Rig rig) =>
         problem.Options.Pin
-            .Where(id => !rig.Holds(id))
+            .Where(id => !rig.Holds(id) && id != problem.Amp?.Id)
             .Select(id => new Violation(Id, [id], "", $"{problem.NameOf(id)} is pinned but does not come along."));
 }
