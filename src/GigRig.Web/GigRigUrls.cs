@@ -24,6 +24,9 @@ public static class GigRigUrls
     /// <summary>Stands where an id would, on the page that adds a new thing.</summary>
     public const string New = "new";
 
+    /// <summary>Name of the query parameter that picks an event type on the planning page.</summary>
+    public const string PlanEventKey = "event";
+
     private const string SharedPrefix = "/s/";
     private const string ApiPrefix = "/api/";
 
@@ -35,6 +38,9 @@ public static class GigRigUrls
     public static string EventType(Guid id) => $"{Events}/{id}";
 
     public static string NewEventType => $"{Events}/{New}";
+
+    /// <summary>The planning page with an event type already picked.</summary>
+    public static string PlanFor(Guid eventType) => $"{Plan}?{PlanEventKey}={eventType}";
 
     public static string Rig(Guid id) => $"{Rigs}/{id}";
 

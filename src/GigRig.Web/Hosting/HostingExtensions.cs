@@ -1,5 +1,8 @@
 using System.Globalization;
 using GigRig.Data;
+using GigRig.Web.Features.Events;
+using GigRig.Web.Features.Gear;
+using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -24,6 +27,8 @@ internal static class HostingExtensions
         services.AddGigRigData(folder);
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
+        services.AddScoped<BrowserDrafts>();
+        services.AddGearPages().AddEventPages();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }

@@ -12,7 +12,7 @@ public enum ThemeChoice
 /// <summary>Remembers the choice in the browser, where the very first response can already read it: no flash of the other colours.</summary>
 internal static class ThemeCookie
 {
-    /// <summary>The same name stands in <c>js/theme.js</c>, which writes it.</summary>
+    /// <summary>The same name stands in <c>js/display.js</c>, which writes it.</summary>
     public const string Name = "gigrig-theme";
 
     public static ThemeChoice Read(IRequestCookieCollection cookies) =>

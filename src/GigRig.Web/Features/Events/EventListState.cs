@@ -1,0 +1,73 @@
+using GigRig.Data;
+using GigRig.Domain;
+using GigRig.Domain.Events;
+using GigRig.Web.Shared.Roles;
+
+namespace GigRig.Web.Features.Events;
+
+/// <summary>The owner's event types, and the ready ones that can still be added.</summary>
+public sealed class EventListState(EventTypeStore events, RoleStore roles)
+{
+    private const int LongestName = 200;
+    private readonly List<Stored<EventType>> deleted = [];
+    private ValueList<Stored<EventType>>? all;
+
+    public bool IsLoaded => all is not null;
+
+    public ValueList<Stored<EventType>> All => all ?? [];
+
+    /// <summary>What was deleted since the page was opened, latest first.</summary>
+    public IEnumerable<Stored<EventType>> Deleted => deleted.AsEnumerable().Reverse();
+
+    public RoleChoices Roles { get; private set; } = new([]);
+
+    /// <summary>The ready event types of which there is none by that name.</summary>
+    public IEnumerable<EventType> Offered => ReadyEventTypes.All.Where(ready => !HasName(ready.Name));
+
+    public async Task LoadAsync()
+    {
+        Roles = new((await roles.AllAsync()).Select(stored => stored.Item));
+        all = await events.AllAsync();
+    }
+
+    public Task AddReadyAsync(EventType ready) => AddAsync(ready);
+
+    /// <summary>The copy gets a name that is not taken.</summary>
+    public async Task<Stored<EventType>> CopyAsync(EventType original)
+    {
+        var name = $"{original.Name} (copy)";
+        for (var number = 2; HasName(name); number++)
+            name = $"{original.Name} (copy {number})";
+        return await AddAsync(original with { Name = name.Length <= LongestName ? name : original.Name });
+    }
+
+    /// <exception cref="StaleVersionException">It was changed since the list was loaded; the list is loaded anew.</exception>
+    public async Task DeleteAsync(Stored<EventType> type)
+    {
+        try
+        {
+            await events.DeleteAsync(type.Id, type.Version);
+            deleted.Add(type);
+        }
+        finally
+        {
+            await LoadAsync();
+        }
+    }
+
+    public async Task RestoreAsync(Stored<EventType> type)
+    {
+        await events.RestoreAsync(type.Id);
+        deleted.RemoveAll(gone => gone.Id == type.Id);
+        await LoadAsync();
+    }
+
+    private async Task<Stored<EventType>> AddAsync(EventType type)
+    {
+        var stored = await events.AddAsync(type);
+        await LoadAsync();
+        return stored;
+    }
+
+    private bool HasName(string name) => All.Any(stored => stored.Item.Name.Equals(name, StringComparison.CurrentCultureIgnoreCase));
+}

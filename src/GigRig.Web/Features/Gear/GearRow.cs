@@ -1,0 +1,40 @@
+using GigRig.Data;
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Units;
+using GigRig.Web.Shared;
+
+namespace GigRig.Web.Features.Gear;
+
+/// <summary>One thing in the list.</summary>
+public sealed record GearRow(GearKind Kind, Guid Id, int Version, string Name, object Thing, Ownership Ownership)
+{
+    public ValueList<RoleFunction> Functions => Thing switch
+    {
+        Device device => device.Functions,
+        Amp amp => amp.Functions,
+        OffBoardItem item => item.Functions,
+        _ => [],
+    };
+
+    public static GearRow Of<T>(Stored<OwnedGear<T>> stored, Func<T, string> name)
+        where T : class => new(GearKind.Of<T>(), stored.Id, stored.Version, name(stored.Item.Thing), stored.Item.Thing, stored.Item.Ownership);
+
+    /// <summary>What one wants to know of it at a glance.</summary>
+    public string Facts(LengthUnit unit) => Thing switch
+    {
+        Device d => Join($"{Size(d.Size.Width, d.Size.Depth, unit)}", d.Power is { } p ? $"{p.Min}, {p.Current}" : "passive"),
+        Board b => Join(Size(b.Width, b.Depth, unit), b.Rails.Count == 0 ? "plain surface" : Words.Count(b.Rails.Count, "rail", "rails")),
+        Supply s => Join(Words.Count(s.Outlets.Count, "outlet", "outlets"), s.TotalCurrent is { } total ? $"{total} in all" : ""),
+        Amp a => Join(Words.Of(a.Loop), a.Footswitch ? "footswitch" : "", $"{a.Mass.Value / 1000m:0.#} kg"),
+        OffBoardItem o => $"{o.Mass}",
+        Lead l => Join(l.Kind.ToString(), LengthText.Format(l.Length, unit), $"× {l.Count}"),
+        Instrument i => i.Kind,
+        _ => "",
+    };
+
+    private static string Size(Millimetres width, Millimetres depth, LengthUnit unit) =>
+        $"{LengthText.Format(width, unit)} × {LengthText.Format(depth, unit)}";
+
+    private static string Join(params IEnumerable<string> parts) => string.Join(" · ", parts.Where(part => part.Length > 0));
+}

@@ -1,0 +1,10 @@
+namespace GigRig.Web.Features.Gear;
+
+internal static class GearServices
+{
+    /// <summary>A page's state lives and dies with the page.</summary>
+    public static IServiceCollection AddGearPages(this IServiceCollection services) => services
+        .AddTransient<GearListState>()
+        .AddTransient<AdaptersState>()
+        .AddSingleton<GearItemStates>();
+}

@@ -1,0 +1,38 @@
+using System.Text.Json;
+using GigRig.Web.Shared.Forms;
+using Microsoft.JSInterop;
+
+namespace GigRig.Web.Shared.Drafts;
+
+/// <summary>
+/// Keeps what is typed and not saved yet in the browser, so that neither a wrong click, a reload nor a restart of the app loses it. What comes
+/// back is input like any other: it fills a form and goes through the form's check.
+/// </summary>
+public sealed class BrowserDrafts(IJSRuntime js)
+{
+    // Well below the largest message the browser may send over the page's connection.
+    private const int MostCharacters = 24_000;
+
+    public async ValueTask KeepAsync(string key, LiveForm form)
+    {
+        var text = JsonSerializer.Serialize(form, form.GetType());
+        if (text.Length <= MostCharacters)
+            await js.InvokeVoidAsync("gigrigDrafts.keep", key, text);
+    }
+
+    /// <summary>Null where nothing is kept, or nothing that can be read.</summary>
+    public async ValueTask<LiveForm?> FindAsync(string key, Type form)
+    {
+        try
+        {
+            return await js.InvokeAsync<string?>("gigrigDrafts.find", key) is { Length: > 0 } text ? (LiveForm?)JsonSerializer.Deserialize(text, form) : null;
+        }
+        catch (JsonException)
+        {
+            // Kept by another release of the app, whose form was a different one.
+            return null;
+        }
+    }
+
+    public ValueTask DropAsync(string key) => js.InvokeVoidAsync("gigrigDrafts.drop", key);
+}

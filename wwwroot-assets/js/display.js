@@ -1,0 +1,13 @@
+// Cookies, because the server reads them: its first response already has the chosen colours and units.
+window.gigrigDisplay = {
+  chooseTheme(choice) {
+    document.documentElement.dataset.theme = choice;
+    this.remember("gigrig-theme", choice, choice === "system");
+  },
+  chooseUnit(choice) {
+    this.remember("gigrig-unit", choice, choice === "millimetres");
+  },
+  remember(name, value, isDefault) {
+    document.cookie = `${name}=${value}; path=/; max-age=${isDefault ? 0 : 60 * 60 * 24 * 365}; samesite=lax`;
+  },
+};
