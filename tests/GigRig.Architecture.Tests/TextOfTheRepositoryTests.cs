@@ -38,6 +38,14 @@ public sealed partial class TextOfTheRepositoryTests
             where !File.Exists(target) && !Directory.Exists(target)
             select $"{file.Path}: {match.Groups[1].Value}");
 
+    [Fact]
+    public void Every_decision_has_a_number_of_its_own() =>
+        Offenders.None(
+            Repository.Files("docs/decisions", "*.md").Select(path => Path.GetFileName(path))
+                .GroupBy(name => name[..4])
+                .Where(same => same.Count() > 1 || !same.Key.All(char.IsAsciiDigit))
+                .Select(same => string.Join(", ", same)));
+
     [GeneratedRegex(@"(?<![\w.~}])/(work|home|root|Users|mnt|tmp)/\w")]
     private static partial Regex MachinePath();
 
