@@ -1,4 +1,5 @@
 using GigRig.Data.Start;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -8,7 +9,7 @@ namespace GigRig.Data;
 public static class DatabaseStart
 {
     /// <summary>Call once, before the first store is used. The data folder stays locked until <paramref name="services"/> is disposed.</summary>
-    /// <exception cref="DatabaseStartException">The library can't be opened safely. Nothing in it was changed.</exception>
+    /// <exception cref="DatabaseStartException">The library can't be opened safely. What the owner stored was not changed.</exception>
     public static async Task RunAsync(IServiceProvider services, CancellationToken cancel = default)
     {
         var folder = services.GetRequiredService<DataFolder>();
@@ -19,18 +20,28 @@ public static class DatabaseStart
         DatabaseFile.RefuseMissing(folder);
         await using var db = await services.GetRequiredService<IDbContextFactory<GigRigDb>>().CreateDbContextAsync(cancel);
         var state = DatabaseFile.Inspect(folder, [.. db.Database.GetMigrations()]);
-        if (state == SchemaState.Older)
-            DatabaseCopy.Make(folder, time.GetUtcNow());
+        var copy = state == SchemaState.Older ? DatabaseCopy.Make(folder, time.GetUtcNow()) : null;
         if (state != SchemaState.Current)
-            await MigrateAsync(db, folder, cancel);
+            await MigrateAsync(db, folder, copy, cancel);
         await File.WriteAllTextAsync(folder.Marker, "There is a library in this folder. Without this file, a lost database would not be noticed.\n", cancel);
     }
 
-    private static async Task MigrateAsync(GigRigDb db, DataFolder folder, CancellationToken cancel)
+    private static async Task MigrateAsync(GigRigDb db, DataFolder folder, string? copy, CancellationToken cancel)
     {
-        // A process killed while migrating leaves its row here and the next one would wait for it for ever. We hold the folder: nobody else is at it.
-        if (File.Exists(folder.Database))
-            await db.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancel);
-        await db.Database.MigrateAsync(cancel);
+        try
+        {
+            // A process killed while migrating leaves its row here and the next one would wait for it for ever. We hold the folder: nobody else is at it.
+            if (File.Exists(folder.Database))
+                await db.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancel);
+            await db.Database.MigrateAsync(cancel);
+        }
+        catch (SqliteException fault)
+        {
+            var back = copy is null ? "" : $" The library as it was before is in {copy}.";
+            throw new DatabaseStartException(
+                DatabaseStartFault.NotPrepared,
+                $"The library {folder.Database} could not be made or brought up to date: {fault.Message} Check the free space and the rights on {folder.Path}, then start again.{back}",
+                fault);
+        }
     }
 }

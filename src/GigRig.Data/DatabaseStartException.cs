@@ -18,11 +18,14 @@ public enum DatabaseStartFault
     /// <summary>It was last used by a newer release of the app.</summary>
     Newer,
 
+    /// <summary>It could not be made, or not be brought up to date.</summary>
+    NotPrepared,
+
     /// <summary>The SQLite library in use has a known fault that can damage data.</summary>
     UnsafeEngine,
 }
 
-/// <summary>The library could not be opened. The message is for whoever runs the app: what is wrong and what to do. The database was not changed.</summary>
+/// <summary>The library could not be opened. The message is for whoever runs the app: what is wrong and what to do.</summary>
 public sealed class DatabaseStartException : Exception
 {
     internal DatabaseStartException(DatabaseStartFault fault, string message, Exception? inner = null)

@@ -1,18 +1,23 @@
 using GigRig.Data.Owners;
 using GigRig.Data.Start;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace GigRig.Data.Tests;
 
 /// <summary>A real library in a temporary folder, opened as the app opens it, with a clock that stands where it is put.</summary>
 internal sealed class LibraryOnDisk : IAsyncDisposable
 {
-    private readonly ServiceProvider services;
+    // Making the tables is most of a first start, so it is done once for all tests that are not about it.
+    private static readonly Lazy<Task<byte[]>> Empty = new(MakeEmptyAsync);
 
-    private LibraryOnDisk(string path, OwnerContext owner)
+    private readonly ServiceProvider services;
+    private readonly bool guest;
+
+    private LibraryOnDisk(string path, OwnerContext owner, bool guest = false)
     {
+        this.guest = guest;
         Folder = new DataFolder(path);
         services = new ServiceCollection()
             .AddSingleton<TimeProvider>(Clock)
@@ -44,6 +49,7 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
     public static async Task<LibraryOnDisk> NewAsync()
     {
         var library = Unopened();
+        await File.WriteAllBytesAsync(library.Folder.Database, await Empty.Value, Cancel);
         await library.OpenAsync();
         return library;
     }
@@ -51,8 +57,8 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
     /// <summary>The stores over a folder, without the start-up.</summary>
     public static LibraryOnDisk Unopened(string? path = null) => new(path ?? Directory.CreateTempSubdirectory("gigrig-test-").FullName, OwnerContext.Local);
 
-    /// <summary>The same database as somebody else sees it.</summary>
-    public LibraryOnDisk AsOwner(Guid other) => new(Folder.Path, new OwnerContext(other));
+    /// <summary>The same database as somebody else sees it. It stays when the guest goes.</summary>
+    public LibraryOnDisk AsOwner(Guid other) => new(Folder.Path, new OwnerContext(other), guest: true);
 
     public Task OpenAsync() => DatabaseStart.RunAsync(Services, Cancel);
 
@@ -60,14 +66,22 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
 
     public ValueTask CloseAsync()
     {
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        SqliteConnection.ClearAllPools();
         return services.DisposeAsync();
     }
 
     public async ValueTask DisposeAsync()
     {
         await CloseAsync();
-        if (Directory.Exists(Folder.Path))
+        if (!guest && Directory.Exists(Folder.Path))
             Directory.Delete(Folder.Path, recursive: true);
+    }
+
+    private static async Task<byte[]> MakeEmptyAsync()
+    {
+        await using var library = Unopened();
+        await library.OpenAsync();
+        await library.CloseAsync();
+        return await File.ReadAllBytesAsync(library.Folder.Database);
     }
 }

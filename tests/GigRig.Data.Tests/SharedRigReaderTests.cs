@@ -47,6 +47,38 @@ public sealed class SharedRigReaderTests
         Assert.NotNull(await library.Shared.FindAsync(deleted, Cancel));
     }
 
+    [Fact]
+    public async Task A_link_opens_for_whoever_holds_it_and_notes_when()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var rig = await JamRigAsync(library);
+        var token = await library.Links.CreateAsync(rig.Id, "band", cancel: Cancel);
+        await using var visitor = library.AsOwner(Guid.NewGuid());
+        visitor.Clock.Now += TimeSpan.FromDays(2);
+
+        Assert.Null((await library.Links.ForRigAsync(rig.Id, Cancel))[0].LastOpenedUtc);
+        Assert.Equal("Jam", (await visitor.Shared.FindAsync(token, Cancel))!.Name);
+        Assert.Equal(visitor.Clock.Now.UtcDateTime, (await library.Links.ForRigAsync(rig.Id, Cancel))[0].LastOpenedUtc);
+    }
+
+    [Fact]
+    public async Task Opening_again_within_the_minute_writes_nothing()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var rig = await JamRigAsync(library);
+        var token = await library.Links.CreateAsync(rig.Id, "band", cancel: Cancel);
+        await library.Shared.FindAsync(token, Cancel);
+        var first = library.Clock.Now.UtcDateTime;
+
+        library.Clock.Now += TimeSpan.FromSeconds(59);
+        await library.Shared.FindAsync(token, Cancel);
+        Assert.Equal(first, (await library.Links.ForRigAsync(rig.Id, Cancel))[0].LastOpenedUtc);
+
+        library.Clock.Now += TimeSpan.FromSeconds(1);
+        await library.Shared.FindAsync(token, Cancel);
+        Assert.Equal(library.Clock.Now.UtcDateTime, (await library.Links.ForRigAsync(rig.Id, Cancel))[0].LastOpenedUtc);
+    }
+
     private static Task<Stored<SavedRig>> JamRigAsync(LibraryOnDisk library) => library.Rigs.AddAsync(
         "Jam",
         "Ask Jo for the spare lead",

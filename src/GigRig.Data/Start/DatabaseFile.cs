@@ -33,7 +33,7 @@ internal static class DatabaseFile
 
     public static SchemaState Inspect(DataFolder folder, IReadOnlyCollection<string> known)
     {
-        if (!File.Exists(folder.Database))
+        if (!Path.Exists(folder.Database))
             return SchemaState.New;
         try
         {

@@ -1,0 +1,68 @@
+using GigRig.Domain.Gear;
+using GigRig.TestKit.Building;
+
+namespace GigRig.Data.Tests;
+
+public sealed class RigStoreTests
+{
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task A_rig_keeps_its_problem_and_its_arrangement_when_the_gear_is_edited_and_deleted()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo").Drawing(60).Doing("delay"), new(), Cancel);
+        var problem = A.Draft().With(echo.Item.Thing).FedBy(A.Outlet("1")).Needing("delay").Problem();
+        var rig = A.Rig().Placing(echo.Item.Thing.Id.Value, 10, 20).Feeding(echo.Item.Thing.Id.Value, "1");
+        var saved = await library.Rigs.AddAsync("Jam", "short one", problem, rig, Cancel);
+
+        await library.Gear.DeleteAsync(echo.Id, echo.Version, Cancel);
+        var found = (await library.Rigs.FindAsync(saved.Id, Cancel))!;
+
+        Assert.Equal(("Jam", "short one"), (found.Item.Name, found.Item.Note));
+        Assert.Equal(problem.Draft, found.Item.Problem.Draft);
+        Assert.Equal(rig, found.Item.Rig);
+    }
+
+    [Fact]
+    public async Task The_list_shows_the_last_saved_first()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var first = await library.Rigs.AddAsync("Jam", "", A.Draft().With(A.Device("echo")).Problem(), A.Rig().Placing("echo", 0, 0), Cancel);
+        library.Clock.Now += TimeSpan.FromHours(1);
+        await library.Rigs.AddAsync("Wedding", "suit", A.Draft().Problem(), A.Rig(), Cancel);
+
+        var all = await library.Rigs.AllAsync(Cancel);
+
+        Assert.Equal(["Wedding", "Jam"], all.Select(rig => rig.Item.Name));
+        Assert.Equal(new(first.Id, 1, new("Jam", "", "night", "board", 1, first.Item.SavedUtc)), all[1]);
+    }
+
+    [Fact]
+    public async Task Renaming_keeps_the_time_of_saving_and_saving_moves_it()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var added = await library.Rigs.AddAsync("Jam", "", A.Draft().Problem(), A.Rig(), Cancel);
+        library.Clock.Now += TimeSpan.FromHours(1);
+
+        var renamed = await library.Rigs.RenameAsync(added.Id, added.Version, "Loose jam", "bring tape", Cancel);
+        var saved = await library.Rigs.SaveAsync(renamed, Cancel);
+
+        Assert.Equal(("Loose jam", "bring tape", added.Item.SavedUtc), (renamed.Item.Name, renamed.Item.Note, renamed.Item.SavedUtc));
+        Assert.Equal(library.Clock.Now.UtcDateTime, saved.Item.SavedUtc);
+        Assert.Equal(3, saved.Version);
+    }
+
+    [Fact]
+    public async Task A_stale_rename_and_a_stale_delete_are_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var added = await library.Rigs.AddAsync("Jam", "", A.Draft().Problem(), A.Rig(), Cancel);
+        await library.Rigs.RenameAsync(added.Id, added.Version, "Loose jam", "", Cancel);
+
+        await Assert.ThrowsAsync<StaleVersionException>(() => library.Rigs.RenameAsync(added.Id, added.Version, "Jam night", "", Cancel));
+        await Assert.ThrowsAsync<StaleVersionException>(() => library.Rigs.DeleteAsync(added.Id, added.Version, Cancel));
+
+        Assert.Equal("Loose jam", (await library.Rigs.FindAsync(added.Id, Cancel))!.Item.Name);
+    }
+}
