@@ -1,0 +1,56 @@
+using CsCheck;
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Units;
+
+namespace GigRig.TestKit.Generating;
+
+/// <summary>Random gear of every kind that passes the checks. Their ids are different from one another.</summary>
+public static class AnyGear
+{
+    public static Gen<GearId> Id { get; } = Gen.Guid.Select(id => new GearId(id.ToString("d")));
+
+    public static Gen<Ownership> Ownership { get; } = Gen.Select(
+        Gen.Enum<GearStatus>(), AnyValue.Name, Gen.Int[0, 1_000_000].OrNothing(), (status, note, cents) => new Ownership(status, note, cents));
+
+    public static Gen<PowerNeed> PowerNeed { get; } = Gen.Select(
+        AnyValue.Volts, AnyValue.Volts, Gen.Int[0, 20_000], AnyValue.CurrentType, AnyValue.Polarity, Gen.Bool,
+        (a, b, current, type, polarity, battery) => new PowerNeed(a < b ? a : b, a < b ? b : a, current.MilliA, type, polarity, battery));
+
+    public static Gen<Device> Device { get; } =
+        from size in AnyValue.Size
+        from jacks in Jack(size).ListOf(4)
+        from switches in Point(size.Width, size.Depth).ListOf(3)
+        from turns in Gen.Enum<Turn>().HashSet[1, 4]
+        from rest in Gen.Select(Id, AnyValue.Name, AnyValue.Mass, Gen.Enum<Bypass>(), AnyValue.Functions)
+        from powered in Gen.Bool
+        from power in PowerNeed
+        select new Device(rest.Item1, rest.Item2, size, rest.Item3, turns.Order().ToValueList(), powered ? power : null, jacks, rest.Item4, switches, rest.Item5);
+
+    public static Gen<Amp> Amp { get; } = Gen.Select(
+        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, Gen.Enum<AmpLoop>(), Gen.Bool,
+        (id, name, mass, functions, loop, footswitch) => new Amp(id, name, mass, functions, loop, footswitch));
+
+    public static Gen<OffBoardItem> OffBoard { get; } = Gen.Select(
+        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, (id, name, mass, functions) => new OffBoardItem(id, name, mass, functions));
+
+    public static Gen<Lead> Lead { get; } = Gen.Select(
+        Id, AnyValue.Name, Gen.Enum<LeadKind>(), AnyValue.Length, Gen.Enum<PlugShape>(), Gen.Enum<PlugShape>(), Gen.Int[1, 999],
+        (id, name, kind, length, first, second, count) => new Lead(id, name, kind, length, first, second, count));
+
+    public static Gen<Instrument> Instrument { get; } = Gen.Select(
+        Id, AnyValue.Name, AnyValue.Name, (id, name, kind) => new Instrument(id, name, kind));
+
+    public static Gen<PowerAdapters> Adapters { get; } = Gen.Select(
+        Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 99], (reverse, parallel, series, splitter) => new PowerAdapters(reverse, parallel, series, splitter));
+
+    internal static Gen<Point> Point(Millimetres width, Millimetres depth) =>
+        Gen.Select(Gen.Int[0, width.Value], Gen.Int[0, depth.Value], (x, y) => new Point(x.Mm, y.Mm));
+
+    private static Gen<Jack> Jack(BodySize size) =>
+        from side in Gen.Enum<Side>()
+        from use in Gen.Enum<JackUse>()
+        from at in Gen.Int[0, side is Side.Left or Side.Right ? size.Depth.Value : size.Width.Value]
+        select new Jack(use, side, at.Mm);
+}
