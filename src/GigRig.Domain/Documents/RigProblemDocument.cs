@@ -1,0 +1,60 @@
+using System.ComponentModel;
+using GigRig.Domain.Documents.Problem;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Rigs.Checks;
+
+namespace GigRig.Domain.Documents;
+
+/// <summary>The planning question as plain numbers and words: the <c>rig-problem/1</c> document, see <c>docs/problem-format.md</c>.</summary>
+[Description("A planning question. Whole millimetres, milliamps and grams; volts may carry three decimals.")]
+public sealed record RigProblemDocument
+{
+    public const string FormatWord = "rig-problem/1";
+
+    public required string Format { get; init; }
+
+    public required BoardDocument Board { get; init; }
+
+    public SupplyDocument? Supply { get; init; }
+
+    public AdaptersDocument? Adapters { get; init; }
+
+    public AmpDocument? Amp { get; init; }
+
+    [Within(0, Bounds.MostDevices)]
+    public IReadOnlyList<DeviceDocument>? Devices { get; init; }
+
+    [Within(0, Bounds.MostOffBoard)]
+    public IReadOnlyList<OffBoardDocument>? OffBoard { get; init; }
+
+    public required EventDocument Event { get; init; }
+
+    public OptionsDocument? Options { get; init; }
+
+    public static RigProblemDocument Of(RigProblemDraft draft) => new()
+    {
+        Format = FormatWord,
+        Board = BoardDocument.Of(draft.Board),
+        Supply = draft.Supply is { } supply ? SupplyDocument.Of(supply) : null,
+        Adapters = AdaptersDocument.Of(draft.Adapters),
+        Amp = draft.Amp is { } amp ? AmpDocument.Of(amp) : null,
+        Devices = draft.Devices.OrNothing(DeviceDocument.Of),
+        OffBoard = draft.OffBoard.OrNothing(OffBoardDocument.Of),
+        Event = EventDocument.Of(draft.Event),
+        Options = draft.Options == PlanOptions.Default ? null : OptionsDocument.Of(draft.Options),
+    };
+
+    /// <summary>Not checked yet; <c>RigProblem.Create</c> does that.</summary>
+    public RigProblemDraft ToDraft() => new()
+    {
+        Board = Board.ToBoard(),
+        Supply = Supply?.ToSupply(),
+        Adapters = Adapters?.ToAdapters() ?? PowerAdapters.None,
+        Amp = Amp?.ToAmp(),
+        Devices = Devices.ToValues(device => device.ToDevice()),
+        OffBoard = OffBoard.ToValues(item => item.ToItem()),
+        Event = Event.ToEvent(),
+        Options = Options?.ToOptions() ?? PlanOptions.Default,
+    };
+}

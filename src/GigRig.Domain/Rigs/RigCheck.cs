@@ -1,0 +1,23 @@
+namespace GigRig.Domain.Rigs;
+
+/// <summary>The answer to reading a rig from a text: the rig, or at least one complaint. Whether it fits, is fed and plays is the rule book's part.</summary>
+public abstract record RigCheck
+{
+    private RigCheck()
+    {
+    }
+
+    public sealed record Accepted(Rig Rig) : RigCheck;
+
+    public sealed record Refused : RigCheck
+    {
+        public Refused(ValueList<Complaint> complaints)
+        {
+            if (complaints.Count == 0)
+                throw new ArgumentException("A refusal needs at least one complaint.", nameof(complaints));
+            Complaints = complaints;
+        }
+
+        public ValueList<Complaint> Complaints { get; }
+    }
+}
