@@ -2,7 +2,7 @@ using GigRig.Browser.Tests.Harness;
 using GigRig.Web;
 using Xunit;
 
-namespace GigRig.Browser.Tests;
+namespace GigRig.Browser.Tests.Features;
 
 public sealed class StartTests(Chromium chromium) : BrowserTest(chromium)
 {
