@@ -1,4 +1,6 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
+using GigRig.Domain;
 using GigRig.Domain.Gear;
 using Microsoft.EntityFrameworkCore;
 
@@ -18,6 +20,8 @@ internal sealed class AdaptersTable(IDbContextFactory<GigRigDb> databases)
 
     public async Task<Stored<PowerAdapters>> SaveAsync(Stored<PowerAdapters> mine, CancellationToken cancel)
     {
+        if (ProblemParts.Of(mine.Item).ToValueList() is { Count: > 0 } complaints)
+            throw new RefusedThingException(Title, complaints);
         await using var db = await databases.CreateDbContextAsync(cancel);
         var row = await db.Adapters.FirstOrDefaultAsync(cancel) ?? db.Add(new AdaptersRow()).Entity;
         if (row.Version != mine.Version)

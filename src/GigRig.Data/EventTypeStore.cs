@@ -1,3 +1,4 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
 using GigRig.Domain.Events;
@@ -10,15 +11,17 @@ public sealed class EventTypeStore
 {
     private readonly ThingTable<EventTypeRow, EventType> table;
 
-    internal EventTypeStore(IDbContextFactory<GigRigDb> databases, TimeProvider time) => table = new(databases, time);
+    internal EventTypeStore(IDbContextFactory<GigRigDb> databases, TimeProvider time) => table = new(databases, time, ProblemParts.Of);
 
     public Task<ValueList<Stored<EventType>>> AllAsync(CancellationToken cancel = default) => table.AllAsync(cancel);
 
     /// <summary>Null where there is no such event type, or it was deleted.</summary>
     public Task<Stored<EventType>?> FindAsync(Guid id, CancellationToken cancel = default) => table.FindAsync(id, cancel);
 
+    /// <exception cref="RefusedThingException">It makes no sense: a sound without roles, two needs for one role …</exception>
     public Task<Stored<EventType>> AddAsync(EventType eventType, CancellationToken cancel = default) => table.AddAsync(eventType, cancel);
 
+    /// <exception cref="RefusedThingException">It makes no sense.</exception>
     /// <exception cref="StaleVersionException">It was changed or deleted since it was read.</exception>
     public Task<Stored<EventType>> SaveAsync(Stored<EventType> mine, CancellationToken cancel = default) => table.SaveAsync(mine, cancel);
 

@@ -1,6 +1,8 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
 using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data;
@@ -19,14 +21,19 @@ public sealed class GearStore
         adapters = new(databases);
         tables = new()
         {
-            [typeof(Device)] = new ThingTable<DeviceRow, OwnedGear<Device>>(databases, time),
-            [typeof(Board)] = new ThingTable<BoardRow, OwnedGear<Board>>(databases, time),
-            [typeof(Supply)] = new ThingTable<SupplyRow, OwnedGear<Supply>>(databases, time),
-            [typeof(Amp)] = new ThingTable<AmpRow, OwnedGear<Amp>>(databases, time),
-            [typeof(OffBoardItem)] = new ThingTable<OffBoardRow, OwnedGear<OffBoardItem>>(databases, time),
-            [typeof(Lead)] = new ThingTable<LeadRow, OwnedGear<Lead>>(databases, time),
-            [typeof(Instrument)] = new ThingTable<InstrumentRow, OwnedGear<Instrument>>(databases, time),
+            [typeof(Device)] = Table<DeviceRow, Device>(ProblemParts.Of),
+            [typeof(Board)] = Table<BoardRow, Board>(ProblemParts.Of),
+            [typeof(Supply)] = Table<SupplyRow, Supply>(ProblemParts.Of),
+            [typeof(Amp)] = Table<AmpRow, Amp>(ProblemParts.Of),
+            [typeof(OffBoardItem)] = Table<OffBoardRow, OffBoardItem>(ProblemParts.Of),
+            [typeof(Lead)] = Table<LeadRow, Lead>(StoreChecks.Of),
+            [typeof(Instrument)] = Table<InstrumentRow, Instrument>(StoreChecks.Of),
         };
+
+        IThingTable Table<TRow, T>(Func<T, IEnumerable<Complaint>> check)
+            where TRow : GearRow<T>, new()
+            where T : class =>
+            new ThingTable<TRow, OwnedGear<T>>(databases, time, owned => [.. check(owned.Thing), .. StoreChecks.Of(owned.Ownership)]);
     }
 
     public Task<ValueList<Stored<OwnedGear<Device>>>> DevicesAsync(CancellationToken cancel = default) => Table<Device>().AllAsync(cancel);
@@ -58,9 +65,11 @@ public sealed class GearStore
         where T : class => Table<T>().FindAsync(id, cancel);
 
     /// <summary>Stores a new thing. It gets an id of its own; the one it came with is not kept.</summary>
+    /// <exception cref="RefusedThingException">It makes no sense: a size of zero, a jack beside the body …</exception>
     public Task<Stored<OwnedGear<T>>> AddAsync<T>(T thing, Ownership ownership, CancellationToken cancel = default)
         where T : class => Table<T>().AddAsync(new(thing, ownership), cancel);
 
+    /// <exception cref="RefusedThingException">It makes no sense: a size of zero, a jack beside the body …</exception>
     /// <exception cref="StaleVersionException">It was changed or deleted since it was read.</exception>
     public Task<Stored<OwnedGear<T>>> SaveAsync<T>(Stored<OwnedGear<T>> mine, CancellationToken cancel = default)
         where T : class => Table<T>().SaveAsync(mine, cancel);

@@ -1,3 +1,4 @@
+using GigRig.Data.Files;
 using GigRig.Data.Owners;
 using GigRig.Data.Start;
 using Microsoft.EntityFrameworkCore;
@@ -30,6 +31,7 @@ public static class GigRigDataServices
         services.AddSingleton(provider => new RigStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new ShareLinkStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new SharedRigReader(Databases(provider), Time(provider)));
+        services.AddSingleton(provider => new LibraryFile(Databases(provider), Time(provider)));
         return services;
     }
 

@@ -1,3 +1,4 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
 using GigRig.Domain.Rigs;
@@ -16,7 +17,7 @@ public sealed class RigStore
     {
         this.databases = databases;
         this.time = time;
-        table = new(databases, time);
+        table = new(databases, time, StoreChecks.Of);
     }
 
     /// <summary>All of them, the last saved first, without their drawings.</summary>
@@ -37,6 +38,7 @@ public sealed class RigStore
     /// <summary>Null where there is no such rig, or it was deleted.</summary>
     public Task<Stored<SavedRig>?> FindAsync(Guid id, CancellationToken cancel = default) => table.FindAsync(id, cancel);
 
+    /// <exception cref="RefusedThingException">It has no name, or the rig speaks of things that are not in its problem.</exception>
     public Task<Stored<SavedRig>> AddAsync(string name, string note, RigProblem problem, Rig rig, CancellationToken cancel = default) =>
         table.AddAsync(new(name, note, problem, rig, Now()), cancel);
 

@@ -1,3 +1,4 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
@@ -10,10 +11,11 @@ public sealed class RoleStore
 {
     private readonly ThingTable<RoleRow, OwnRole> table;
 
-    internal RoleStore(IDbContextFactory<GigRigDb> databases, TimeProvider time) => table = new(databases, time);
+    internal RoleStore(IDbContextFactory<GigRigDb> databases, TimeProvider time) => table = new(databases, time, StoreChecks.Of);
 
     public Task<ValueList<Stored<OwnRole>>> AllAsync(CancellationToken cancel = default) => table.AllAsync(cancel);
 
+    /// <exception cref="RefusedThingException">Its key is not well-formed, or it has no title.</exception>
     /// <exception cref="DuplicateRoleException">There is one with this key already.</exception>
     public async Task<Stored<OwnRole>> AddAsync(OwnRole role, CancellationToken cancel = default)
     {

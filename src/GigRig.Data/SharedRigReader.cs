@@ -47,8 +47,13 @@ public sealed class SharedRigReader
 
     private static SharedRig Show(SavedRig saved)
     {
-        var placed = saved.Rig.Placements.Select(placement => placement.Id).ToHashSet();
-        var offBoard = saved.Rig.OffBoard.ToHashSet();
+        var rig = saved.Rig;
+        var placed = rig.Placements.Select(placement => placement.Id)
+            .Concat(rig.HookUp.Select(feed => feed.Device))
+            .Concat(rig.Chain.Front)
+            .Concat(rig.Chain.Loop)
+            .ToHashSet();
+        var offBoard = rig.OffBoard.ToHashSet();
         var draft = saved.Problem.Draft;
         var shown = draft with
         {
@@ -59,6 +64,6 @@ public sealed class SharedRigReader
         var problem = RigProblem.Create(shown) is ProblemCheck.Accepted accepted
             ? accepted.Problem
             : throw new InvalidOperationException("A part of a checked problem was refused.");
-        return new(saved.Name, problem, saved.Rig);
+        return new(saved.Name, problem, rig);
     }
 }

@@ -1,11 +1,13 @@
 using GigRig.Data.Rows;
 using GigRig.Domain;
+using GigRig.Domain.Rigs;
 using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data;
 
 /// <summary>Reading and writing one kind of thing. Each call opens its own context, so nothing stale is ever kept between two.</summary>
-internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases, TimeProvider time) : IThingTable<T>
+/// <param name="check">What speaks against storing one; asked before anything is written.</param>
+internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases, TimeProvider time, Func<T, IEnumerable<Complaint>> check) : IThingTable<T>
     where TRow : ThingRow<T>, new()
 {
     public async Task<ValueList<Stored<T>>> AllAsync(CancellationToken cancel)
@@ -39,6 +41,7 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
         await using var db = await databases.CreateDbContextAsync(cancel);
         var row = new TRow { Id = Guid.CreateVersion7(time.GetUtcNow()) };
         row.Set(item);
+        Require(row);
         db.Add(row);
         await db.SaveChangesAsync(cancel);
         return Read(row);
@@ -58,6 +61,7 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
         var entry = db.Entry(row);
         if (row.Version != version)
             throw new StaleVersionException(title, id, version, row.Version, Differences.In(entry));
+        Require(row);
         try
         {
             await db.SaveChangesAsync(cancel);
@@ -88,6 +92,12 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
         row.DeletedUtc = null;
         await db.SaveChangesAsync(cancel);
         return true;
+    }
+
+    private void Require(TRow row)
+    {
+        if (check(row.ToItem()).ToValueList() is { Count: > 0 } complaints)
+            throw new RefusedThingException(row.Title, complaints);
     }
 
     private static Stored<T> Read(TRow row) => new(row.Id, row.Version, row.ToItem());

@@ -35,8 +35,8 @@ public sealed class GearStoreTests
         await library.Gear.AddAsync(A.Supply(A.Outlet("1").AtVolts(9, 12)).Mounted(SupplyMount.Under, 150, 60, 30), own, Cancel);
         await library.Gear.AddAsync(A.Amp().WithChannels("clean", "drive.high").Looped(), own, Cancel);
         await library.Gear.AddAsync(A.OffBoard("clip").Doing("tuner"), own, Cancel);
-        await library.Gear.AddAsync(new Lead(new(""), "patch", LeadKind.Patch, 150.Mm, PlugShape.Slim, PlugShape.Angled, 12), own, Cancel);
-        await library.Gear.AddAsync(new Instrument(new(""), "Red", "electric guitar"), own, Cancel);
+        await library.Gear.AddAsync(A.Lead(), own, Cancel);
+        await library.Gear.AddAsync(A.Instrument(), own, Cancel);
 
         var all = await library.Gear.AllAsync(Cancel);
 
@@ -116,6 +116,23 @@ public sealed class GearStoreTests
         Assert.Equal(PowerAdapters.None, none.Item);
         Assert.Equal(saved, await library.Gear.AdaptersAsync(Cancel));
         await Assert.ThrowsAsync<StaleVersionException>(() => library.Gear.SaveAdaptersAsync(none, Cancel));
+    }
+
+    [Fact]
+    public async Task What_makes_no_sense_is_refused_by_name_and_not_stored()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var good = await library.Gear.AddAsync(A.Lead("patch"), new(), Cancel);
+
+        var refusal = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.Lead("patch") with { Length = 0.Mm, Count = 1000 }, new(ValueCents: -1), Cancel));
+        await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.SaveAsync(good with { Item = new(A.Lead(" "), new()) }, Cancel));
+
+        Assert.Equal(["/length", "/count", "/valueCents"], refusal.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(
+            "The lead \"patch\" can't be stored. The length is 0 mm, but must be 1–100000 mm. The count is 1000, but must be 1–999. "
+            + "The value in hundredths is -1, but must be 0–1000000000.",
+            refusal.Message);
+        Assert.Equal([good], await library.Gear.LeadsAsync(Cancel));
     }
 
     [Fact]

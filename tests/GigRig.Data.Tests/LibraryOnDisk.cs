@@ -1,3 +1,4 @@
+using GigRig.Data.Files;
 using GigRig.Data.Owners;
 using GigRig.Data.Start;
 using Microsoft.Data.Sqlite;
@@ -42,6 +43,8 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
 
     public ShareLinkStore Links => services.GetRequiredService<ShareLinkStore>();
 
+    public LibraryFile File => services.GetRequiredService<LibraryFile>();
+
     public SharedRigReader Shared => services.GetRequiredService<SharedRigReader>();
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
@@ -49,7 +52,7 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
     public static async Task<LibraryOnDisk> NewAsync()
     {
         var library = Unopened();
-        await File.WriteAllBytesAsync(library.Folder.Database, await Empty.Value, Cancel);
+        await System.IO.File.WriteAllBytesAsync(library.Folder.Database, await Empty.Value, Cancel);
         await library.OpenAsync();
         return library;
     }
@@ -82,6 +85,6 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
         await using var library = Unopened();
         await library.OpenAsync();
         await library.CloseAsync();
-        return await File.ReadAllBytesAsync(library.Folder.Database);
+        return await System.IO.File.ReadAllBytesAsync(library.Folder.Database);
     }
 }

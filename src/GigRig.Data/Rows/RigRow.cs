@@ -1,3 +1,5 @@
+using GigRig.Domain.Documents;
+
 namespace GigRig.Data.Rows;
 
 /// <summary>A rig as it was when saved. It holds copies, not references, so that gear can be edited or deleted later without changing it.</summary>
@@ -29,8 +31,8 @@ internal sealed class RigRow : ThingRow<SavedRig>
         EventName = item.Problem.Event.Name;
         BoardName = item.Problem.Board.Name;
         DeviceCount = item.Rig.Placements.Count;
-        ProblemJson = RigText.Write(item.Problem);
-        RigJson = RigText.Write(item.Rig);
+        ProblemJson = RigProblemJson.Write(item.Problem);
+        RigJson = Domain.Documents.RigJson.Write(item.Rig);
         SavedUtc = item.SavedUtc;
     }
 

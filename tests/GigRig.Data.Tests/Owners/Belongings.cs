@@ -24,8 +24,8 @@ internal sealed record Belongings(
         await library.Gear.AddAsync(A.Supply(A.Outlet("1")), new(), cancel);
         await library.Gear.AddAsync(A.Amp(), new(), cancel);
         await library.Gear.AddAsync(A.OffBoard("clip"), new(), cancel);
-        await library.Gear.AddAsync(new Lead(new(""), "patch", LeadKind.Patch, default, default, default, 1), new(), cancel);
-        await library.Gear.AddAsync(new Instrument(new(""), "Red", "guitar"), new(), cancel);
+        await library.Gear.AddAsync(A.Lead(), new(), cancel);
+        await library.Gear.AddAsync(A.Instrument(), new(), cancel);
         await library.Gear.SaveAdaptersAsync(new(Guid.Empty, 0, new(Reverse: 2)), cancel);
         var night = await library.Events.AddAsync(A.Event(), cancel);
         var role = await library.Roles.AddAsync(new(new("bird-song"), "Bird song"), cancel);

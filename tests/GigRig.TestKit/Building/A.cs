@@ -32,6 +32,11 @@ public static class A
 
     public static OffBoardItem OffBoard(string id) => new(new(id), id, 50.G, []);
 
+    /// <summary>One patch lead of 15 cm with angled plugs.</summary>
+    public static Lead Lead(string id = "lead") => new(new(id), id, LeadKind.Patch, 150.Mm, PlugShape.Angled, PlugShape.Angled, 1);
+
+    public static Instrument Instrument(string id = "guitar") => new(new(id), id, "electric guitar");
+
     public static EventType Event() => new("night", [], [], EventLimits.None);
 
     /// <summary>A question about this board, with no gear and no needs yet.</summary>

@@ -27,7 +27,7 @@ public sealed record AmpDocument
     [Description("Whether its channels can be changed by foot.")]
     public bool Footswitch { get; init; }
 
-    internal static AmpDocument Of(Amp amp) => new()
+    public static AmpDocument Of(Amp amp) => new()
     {
         Id = amp.Id.Value,
         Name = amp.Name,
@@ -37,7 +37,7 @@ public sealed record AmpDocument
         Footswitch = amp.Footswitch,
     };
 
-    internal Amp ToAmp() =>
+    public Amp ToAmp() =>
         new(new(Id ?? DefaultId), Name ?? Id ?? DefaultId, Mass.G, Functions.ToValues(function => function.ToFunction()), Loop, Footswitch);
 }
 
@@ -56,8 +56,8 @@ public sealed record OffBoardDocument
     [Within(0, Bounds.MostFunctions)]
     public IReadOnlyList<FunctionDocument>? Functions { get; init; }
 
-    internal static OffBoardDocument Of(OffBoardItem item) =>
+    public static OffBoardDocument Of(OffBoardItem item) =>
         new() { Id = item.Id.Value, Name = item.Name, Mass = item.Mass.Value, Functions = item.Functions.OrNothing(FunctionDocument.Of) };
 
-    internal OffBoardItem ToItem() => new(new(Id), Name ?? Id, Mass.G, Functions.ToValues(function => function.ToFunction()));
+    public OffBoardItem ToItem() => new(new(Id), Name ?? Id, Mass.G, Functions.ToValues(function => function.ToFunction()));
 }

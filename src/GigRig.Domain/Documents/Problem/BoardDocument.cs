@@ -42,7 +42,7 @@ public sealed record BoardDocument
 
     public ClearanceDocument? Clearance { get; init; }
 
-    internal static BoardDocument Of(Board board) => new()
+    public static BoardDocument Of(Board board) => new()
     {
         Id = board.Id.Value,
         Name = board.Name,
@@ -56,7 +56,7 @@ public sealed record BoardDocument
         Clearance = ClearanceDocument.Of(board),
     };
 
-    internal Board ToBoard() => new(
+    public Board ToBoard() => new(
         new(Id ?? DefaultId),
         Name ?? Id ?? DefaultId,
         Width.Mm,

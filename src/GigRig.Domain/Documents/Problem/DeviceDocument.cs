@@ -49,7 +49,7 @@ public sealed record DeviceDocument
     [Within(0, Bounds.MostFunctions)]
     public IReadOnlyList<FunctionDocument>? Functions { get; init; }
 
-    internal static DeviceDocument Of(Device device) => new()
+    public static DeviceDocument Of(Device device) => new()
     {
         Id = device.Id.Value,
         Name = device.Name,
@@ -65,7 +65,7 @@ public sealed record DeviceDocument
         Functions = device.Functions.OrNothing(FunctionDocument.Of),
     };
 
-    internal Device ToDevice() => new(
+    public Device ToDevice() => new(
         new(Id),
         Name ?? Id,
         new(Width.Mm, Depth.Mm, Height.Mm),

@@ -23,7 +23,7 @@ public sealed record EventDocument
     [Description("Which devices go between the amp's send and return.")]
     public ChainPolicy Chain { get; init; }
 
-    internal static EventDocument Of(EventType night) => new()
+    public static EventDocument Of(EventType night) => new()
     {
         Name = night.Name,
         Needs = night.Needs.OrNothing(NeedDocument.Of),
@@ -32,7 +32,7 @@ public sealed record EventDocument
         Chain = night.Chain,
     };
 
-    internal EventType ToEvent() => new(
+    public EventType ToEvent() => new(
         Name,
         Needs.ToValues(need => need.ToNeed()),
         Sounds.ToValues(sound => sound.ToSound()),

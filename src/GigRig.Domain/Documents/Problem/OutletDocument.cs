@@ -56,9 +56,9 @@ public sealed record AdaptersDocument
     [Within(0, Bounds.MostAdapters)]
     public int Splitter { get; init; }
 
-    internal static AdaptersDocument? Of(PowerAdapters adapters) => adapters == PowerAdapters.None
+    public static AdaptersDocument? Of(PowerAdapters adapters) => adapters == PowerAdapters.None
         ? null
         : new() { Reverse = adapters.Reverse, Parallel = adapters.Parallel, Series = adapters.Series, Splitter = adapters.Splitter };
 
-    internal PowerAdapters ToAdapters() => new(Reverse, Parallel, Series, Splitter);
+    public PowerAdapters ToAdapters() => new(Reverse, Parallel, Series, Splitter);
 }

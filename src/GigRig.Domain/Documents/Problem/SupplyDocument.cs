@@ -39,7 +39,7 @@ public sealed record SupplyDocument
     [Within(1, Bounds.MostTotalCurrent)]
     public int? TotalCurrent { get; init; }
 
-    internal static SupplyDocument Of(Supply supply) => new()
+    public static SupplyDocument Of(Supply supply) => new()
     {
         Id = supply.Id.Value,
         Name = supply.Name,
@@ -52,7 +52,7 @@ public sealed record SupplyDocument
         TotalCurrent = supply.TotalCurrent?.Value,
     };
 
-    internal Supply ToSupply() => new(
+    public Supply ToSupply() => new(
         new(Id ?? DefaultId),
         Name ?? Id ?? DefaultId,
         Mass.G,

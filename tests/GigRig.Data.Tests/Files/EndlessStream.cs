@@ -1,0 +1,38 @@
+namespace GigRig.Data.Tests.Files;
+
+/// <summary>Blanks without end, and a count of how many were taken.</summary>
+internal sealed class EndlessStream : Stream
+{
+    public long Given { get; private set; }
+
+    public override bool CanRead => true;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => false;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position
+    {
+        get => Given;
+        set => throw new NotSupportedException();
+    }
+
+    public override int Read(byte[] buffer, int offset, int count)
+    {
+        buffer.AsSpan(offset, count).Fill((byte)' ');
+        Given += count;
+        return count;
+    }
+
+    public override void Flush()
+    {
+    }
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+}

@@ -1,0 +1,189 @@
+using System.Text;
+using System.Text.Json;
+using CsCheck;
+using GigRig.Data.Files;
+using GigRig.Data.Tests.Owners;
+using GigRig.Domain.Gear;
+using GigRig.TestKit.Building;
+using Microsoft.EntityFrameworkCore;
+
+namespace GigRig.Data.Tests.Files;
+
+public sealed class LibraryFileTests
+{
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public Task Any_library_exported_and_imported_elsewhere_exports_the_same() => AnyLibrary.Content.SampleAsync(
+        async content =>
+        {
+            await using var first = await LibraryOnDisk.NewAsync();
+            await ImportAsync(first, LibraryText.Write(content));
+            var text = await first.File.ExportAsync(Cancel);
+
+            await using var second = await LibraryOnDisk.NewAsync();
+            await ImportAsync(second, text);
+
+            Assert.Equal(text, await second.File.ExportAsync(Cancel));
+        },
+        iter: 10,
+        threads: 1);
+
+    [Fact]
+    public async Task Importing_twice_changes_nothing()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        await Belongings.PutAsync(library, Cancel);
+        var text = await library.File.ExportAsync(Cancel);
+        var rows = Belongings.Rows(library);
+
+        var preview = await PreviewAsync(library, text);
+        await library.File.ImportAsync(preview, Cancel);
+
+        // Everything but the deleted device and the share link.
+        Assert.Equal((0, 0, 11), (preview.Added, preview.Changed, preview.Same));
+        Assert.Equal(rows, Belongings.Rows(library));
+    }
+
+    [Fact]
+    public async Task A_preview_says_what_would_happen_and_writes_nothing()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+        var fuzz = await library.Gear.AddAsync(A.Device("fuzz"), new(), Cancel);
+        var gone = await library.Gear.AddAsync(A.Device("gone"), new(), Cancel);
+        var text = await library.File.ExportAsync(Cancel);
+        await library.Gear.SaveAsync(echo with { Item = echo.Item with { Ownership = new(GearStatus.LentOut) } }, Cancel);
+        await library.Gear.DeleteAsync(gone.Id, gone.Version, Cancel);
+        var rows = Belongings.Rows(library);
+
+        var preview = await PreviewAsync(library, text);
+
+        Assert.Equal(
+            [
+                new(ImportChange.Changed, "device \"echo\"", 2),
+                new(ImportChange.Same, "device \"fuzz\"", fuzz.Version),
+                new(ImportChange.Added, "device \"gone\"", 2),
+            ],
+            preview.Lines);
+        Assert.Equal(rows, Belongings.Rows(library));
+
+        await library.File.ImportAsync(preview, Cancel);
+        Assert.Equal(GearStatus.Ready, (await library.Gear.FindAsync<Device>(echo.Id, Cancel))!.Item.Ownership.Status);
+        Assert.NotNull(await library.Gear.FindAsync<Device>(gone.Id, Cancel));
+    }
+
+    [Fact]
+    public async Task What_is_here_and_not_in_the_file_stays()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+        await library.Gear.SaveAdaptersAsync(new(Guid.Empty, 0, new(Reverse: 2)), Cancel);
+
+        await ImportAsync(library, """{"format":"gig-library/1"}""");
+
+        Assert.Equal([echo], await library.Gear.DevicesAsync(Cancel));
+        Assert.Equal(2, (await library.Gear.AdaptersAsync(Cancel)).Item.Reverse);
+    }
+
+    [Fact]
+    public async Task One_bad_thing_refuses_the_whole_file()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        var preview = await PreviewAsync(library, """
+            {"format":"gig-library/1","leads":[
+              {"id":"018f6f0e-8d3c-7a10-9c55-2f3b6a1d4e77","name":"good","kind":"patch","length":150},
+              {"id":"018f6f0e-8d3c-7a10-9c55-2f3b6a1d4e78","name":"bad","kind":"patch","length":0}]}
+            """);
+
+        var complaint = Assert.Single(preview.Complaints);
+        Assert.Equal(
+            ("/leads/1/length", "0", "1–100000", "/leads/1: The length is 0 mm, but must be 1–100000 mm."),
+            (complaint.Path, complaint.Value, complaint.Limit, complaint.Message));
+        Assert.Empty(preview.Lines);
+        await Assert.ThrowsAsync<ArgumentException>(() => library.File.ImportAsync(preview, Cancel));
+        Assert.Empty(await library.Gear.LeadsAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task A_failure_half_way_leaves_nothing_behind()
+    {
+        await using var source = await LibraryOnDisk.NewAsync();
+        await Belongings.PutAsync(source, Cancel);
+        var text = await source.File.ExportAsync(Cancel);
+        await using var library = await LibraryOnDisk.NewAsync();
+        await using (var db = library.Database())
+            await db.Database.ExecuteSqlRawAsync("CREATE TRIGGER no_rigs BEFORE INSERT ON \"Rigs\" BEGIN SELECT RAISE(ABORT, 'no room'); END", Cancel);
+        var preview = await PreviewAsync(library, text);
+
+        await Assert.ThrowsAsync<DbUpdateException>(() => library.File.ImportAsync(preview, Cancel));
+
+        Assert.Empty(Belongings.Rows(library));
+    }
+
+    [Fact]
+    public async Task An_import_after_the_library_was_changed_is_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+        var preview = await PreviewAsync(library, await library.File.ExportAsync(Cancel));
+        await library.Gear.SaveAsync(echo with { Item = echo.Item with { Ownership = new(Note: "new switch") } }, Cancel);
+
+        await Assert.ThrowsAsync<LibraryChangedException>(() => library.File.ImportAsync(preview, Cancel));
+
+        Assert.Equal("new switch", (await library.Gear.FindAsync<Device>(echo.Id, Cancel))!.Item.Ownership.Note);
+    }
+
+    [Fact]
+    public async Task An_id_that_belongs_to_another_kind_here_is_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+
+        var preview = await PreviewAsync(library, $$"""{"format":"gig-library/1","leads":[{"id":"{{echo.Id}}","name":"patch","kind":"patch","length":150}]}""");
+
+        Assert.Equal($"/leads/0/id is {echo.Id}, which belongs to one of the devices here. Give this one another id.", Assert.Single(preview.Complaints).Message);
+    }
+
+    [Fact]
+    public async Task A_role_is_known_by_its_key()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var mine = await library.Roles.AddAsync(new(new("bird-song"), "Bird song"), Cancel);
+
+        await ImportAsync(library, """{"format":"gig-library/1","roles":[{"key":"bird-song","title":"Birds"}]}""");
+
+        Assert.Equal([new(mine.Id, 2, new(new("bird-song"), "Birds"))], await library.Roles.AllAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task The_documented_example_can_be_imported_and_has_every_part_of_a_file()
+    {
+        using var reader = new StreamReader(typeof(LibraryFileTests).Assembly.GetManifestResourceStream("file-format.md")!);
+        var example = (await reader.ReadToEndAsync(Cancel)).Split("```json\n")[1].Split("```")[0];
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        await ImportAsync(library, example);
+
+        var exported = await library.File.ExportAsync(Cancel);
+        Assert.Equal(Members(exported), Members(example));
+        Assert.Equal(typeof(LibraryDocument).GetProperties().Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name)), Members(example));
+    }
+
+    private static IEnumerable<string> Members(string json)
+    {
+        using var document = JsonDocument.Parse(json);
+        return [.. document.RootElement.EnumerateObject().Select(member => member.Name)];
+    }
+
+    private static Task<ImportPreview> PreviewAsync(LibraryOnDisk library, string text) =>
+        library.File.PreviewAsync(new MemoryStream(Encoding.UTF8.GetBytes(text)), Cancel);
+
+    private static async Task ImportAsync(LibraryOnDisk library, string text)
+    {
+        var preview = await PreviewAsync(library, text);
+        Assert.Empty(preview.Complaints);
+        await library.File.ImportAsync(preview, Cancel);
+    }
+}
