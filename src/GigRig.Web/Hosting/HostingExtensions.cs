@@ -3,6 +3,7 @@ using GigRig.Data;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Shared.Drafts;
+using GigRig.Web.Features.Share;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -45,6 +46,7 @@ internal static class HostingExtensions
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapGigRigHealth();
+        app.MapSharedRig();
         // The frame policy is part of our own header; a second one here would only repeat it.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
     }

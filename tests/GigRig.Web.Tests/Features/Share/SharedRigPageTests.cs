@@ -1,0 +1,111 @@
+using System.Net;
+using GigRig.Data;
+using GigRig.Domain.Rigs;
+using GigRig.TestKit.Building;
+using GigRig.Web.Tests.Hosting;
+using Microsoft.Extensions.DependencyInjection;
+using Xunit;
+
+namespace GigRig.Web.Tests.Features.Share;
+
+public sealed class SharedRigPageTests : IClassFixture<TestApp>
+{
+    private static readonly RigProblem Problem = A.Draft(A.Board(460, 140) with { Name = "Small board" })
+        .With(
+            A.Device("tuner").Sized(45, 101).Doing("tuner").Drawing(30) with { Name = "Pocket tuner" },
+            A.Device("echo").Sized(70, 120).Doing("delay").Drawing(60) with { Name = "Hall echo" },
+            A.Device("spare").Doing("pitch") with { Name = "Box at home" })
+        .FedBy(A.Outlet("1"), A.Outlet("2"))
+        .Through(A.Amp() with { Name = "Club amp" })
+        .Needing("tuner").Wanting("delay")
+        .Problem();
+
+    private static readonly Rig Rig = A.Rig().Placing("tuner", 300, 10).Placing("echo", 100, 10).Feeding("tuner", "1").Feeding("echo", "2");
+
+    private readonly TestApp app;
+    private readonly HttpClient visitor;
+
+    public SharedRigPageTests(TestApp app) => (this.app, visitor) = (app, app.CreateClient());
+
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task It_tells_band_and_engineer_all_of_the_rig()
+    {
+        var page = await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync()), Cancel);
+
+        Assert.All(
+            ["Friday at the quay", "Small board", "Pocket tuner", "Hall echo", "outlet 2", "9 V", "amp input", "Club amp", "Never lift or cut the protective earth", "instrument lead"],
+            words => Assert.Contains(words, page));
+    }
+
+    [Fact]
+    public async Task It_keeps_note_and_gear_at_home_to_the_owner()
+    {
+        var page = await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync()), Cancel);
+
+        Assert.DoesNotContain("sell it", page);
+        Assert.DoesNotContain("Box at home", page);
+    }
+
+    [Fact]
+    public async Task It_needs_no_script_opens_no_circuit_sets_no_cookie_and_offers_nothing_to_press()
+    {
+        using var response = await visitor.GetAsync(GigRigUrls.Shared(await ShareAsync()), Cancel);
+        var page = await response.Content.ReadAsStringAsync(Cancel);
+
+        Assert.All(["<script", "_blazor", "<!--Blazor:", "<form", "<button", "<input", "<a "], part => Assert.DoesNotContain(part, page));
+        Assert.False(response.Headers.Contains("Set-Cookie"));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Its_address_is_not_kept_indexed_or_passed_on_and_its_policy_is_the_tightest(bool known)
+    {
+        using var response = await visitor.GetAsync(GigRigUrls.Shared(known ? await ShareAsync() : "no-such-token"), Cancel);
+
+        Assert.Equal("no-store", response.Headers.CacheControl!.ToString());
+        Assert.Equal("noindex, nofollow", Header("X-Robots-Tag"));
+        Assert.Equal("no-referrer", Header("Referrer-Policy"));
+        var policy = Header("Content-Security-Policy");
+        Assert.StartsWith("default-src 'none'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("script-src", policy);
+        Assert.DoesNotContain("unsafe", policy);
+
+        string Header(string name) => Assert.Single(response.Headers.GetValues(name));
+    }
+
+    [Fact]
+    public async Task A_revoked_link_and_an_unknown_one_cannot_be_told_apart()
+    {
+        var token = await ShareAsync();
+        var links = app.Services.GetRequiredService<ShareLinkStore>();
+        var rig = (await app.Services.GetRequiredService<RigStore>().AllAsync(Cancel))[0];
+        foreach (var link in await links.ForRigAsync(rig.Id, Cancel))
+            await links.RevokeAsync(link.Id, Cancel);
+
+        using var revoked = await visitor.GetAsync(GigRigUrls.Shared(token), Cancel);
+        using var unknown = await visitor.GetAsync(GigRigUrls.Shared(new string('A', token.Length)), Cancel);
+        using var malformed = await visitor.GetAsync(GigRigUrls.Shared("x%2F..%3Cscript%3E"), Cancel);
+
+        Assert.Equal((HttpStatusCode.NotFound, HttpStatusCode.NotFound, HttpStatusCode.NotFound), (revoked.StatusCode, unknown.StatusCode, malformed.StatusCode));
+        var body = await revoked.Content.ReadAsStringAsync(Cancel);
+        Assert.Contains("no longer shares the rig", body);
+        Assert.Equal(body, await unknown.Content.ReadAsStringAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Nothing_can_be_posted_to_it()
+    {
+        using var response = await visitor.PostAsync(GigRigUrls.Shared(await ShareAsync()), new FormUrlEncodedContent([]), Cancel);
+
+        Assert.False(response.IsSuccessStatusCode);
+    }
+
+    private async Task<string> ShareAsync()
+    {
+        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", Problem, Rig, Cancel);
+        return await app.Services.GetRequiredService<ShareLinkStore>().CreateAsync(saved.Id, "band", cancel: Cancel);
+    }
+}
