@@ -9,7 +9,7 @@ namespace GigRig.Web.Drawing;
 /// <summary>How wide the picture will be shown; decides how large the letters are drawn beside the board.</summary>
 public enum PictureWidth
 {
-    /// <summary>On a phone, about 360 px.</summary>
+    /// <summary>On a phone, about 360 px. Leaves out foot switches and the marks of the long leads, which would lie under the words.</summary>
     Narrow,
 
     /// <summary>On a desk or a sheet of paper, about 900 px.</summary>
@@ -34,7 +34,7 @@ public static class BoardSceneMapper
         var reach = bodies.Aggregate(surface, (area, body) => body.Plugs.Aggregate(area.Around(body.Area), (all, plug) => all.Around(plug.Area)));
         var textSize = Math.Max(LeastTextSize, reach.Width / (width == PictureWidth.Narrow ? LettersAcrossNarrow : LettersAcrossWide));
         var leads = PatchLeadCurves.Of(problem, rig).ToValueList();
-        var ends = ChainEnds.Of(problem, rig).ToValueList();
+        var ends = width == PictureWidth.Narrow ? [] : ChainEnds.Of(problem, rig).ToValueList();
         var bar = ScaleBarUnder(reach, textSize);
         var legend = SceneLegend.Of(problem, bodies).ToValueList();
 
@@ -46,7 +46,7 @@ public static class BoardSceneMapper
             surface,
             problem.Board.Rails.Select(rail => SceneArea.Of(new Rect(Millimetres.Zero, rail.From, problem.Board.Width, rail.To - rail.From), depth)).ToValueList(),
             problem.Board.KeepOuts.Select(area => SceneArea.Of(area, depth)).ToValueList(),
-            bodies.Select(body => body.Labelled(textSize)).ToValueList(),
+            bodies.Select(body => width == PictureWidth.Narrow ? body.Labelled(textSize) with { Switches = [] } : body.Labelled(textSize)).ToValueList(),
             leads,
             ends,
             bar,

@@ -30,7 +30,6 @@ internal static class LabelFitter
     public const double HeadHeight = 1.7;
 
     private const double Padding = 0.25;
-    private const int MostLines = 2;
 
     public static BodyLabel Fit(double width, double height, double textSize, string name, string role, string? outlet)
     {
@@ -48,16 +47,16 @@ internal static class LabelFitter
         if (letters < 2 || room < 1)
             return new([], sideways, Shortened: true);
 
+        // The last line is kept for the outlet.
         var (lines, shortened) = (new List<LabelLine>(), false);
-        Add(LabelKind.Name, name, kept: 0);
-        Add(LabelKind.Role, role, kept: outlet is null ? 0 : 1);
-        Add(LabelKind.Outlet, outlet ?? "", kept: 0);
+        Add(LabelKind.Name, name, most: 2);
+        Add(LabelKind.Role, role, most: Math.Min(2, room - lines.Count - (outlet is null ? 0 : 1)));
+        Add(LabelKind.Outlet, outlet ?? "", most: 1);
         return new(lines.ToValueList(), sideways, shortened);
 
-        // Up to two lines, but never those that are kept for what follows.
-        void Add(LabelKind kind, string words, int kept)
+        void Add(LabelKind kind, string words, int most)
         {
-            var texts = Wrap(words, letters, Math.Min(MostLines, room - lines.Count - kept)).ToList();
+            var texts = Wrap(words, letters, Math.Min(most, room - lines.Count)).ToList();
             shortened |= string.Join(' ', texts) != words;
             lines.AddRange(texts.Select(text => new LabelLine(kind, text)));
         }

@@ -6,23 +6,28 @@ using GigRig.Domain.Units;
 namespace GigRig.Web.Sheets;
 
 /// <summary>How one device gets its power, in words.</summary>
+/// <param name="Number">As in the drawing; null where it stands nowhere.</param>
 /// <param name="Outlet">Such as <c>outlet 3</c>, <c>outlets 1 + 2 in series</c> or <c>own battery</c>.</param>
-/// <param name="Tag">The same, short enough for the drawing: <c>3 · 9 V</c>.</param>
+/// <param name="Tag">The same, short enough for the drawing: <c>3: 9 V</c>.</param>
 /// <param name="Volts">What arrives; empty on battery.</param>
 /// <param name="Lead">Which power lead it takes, with what it shares.</param>
-public sealed record HookUpLine(GearId Device, string DeviceName, string Outlet, string Tag, string Volts, string Draw, string Lead);
+public sealed record HookUpLine(GearId Device, int? Number, string DeviceName, string Outlet, string Tag, string Volts, string Draw, string Lead);
 
 /// <summary>Outlet by outlet, what feeds what.</summary>
 public sealed record HookUpSheet(ValueList<HookUpLine> Lines)
 {
-    public static HookUpSheet Of(RigProblem problem, Rig rig) =>
-        new(rig.HookUp.Select(feed => LineOf(problem, rig, feed)).ToValueList());
+    public static HookUpSheet Of(RigProblem problem, Rig rig)
+    {
+        var numbers = RigNumbers.Of(rig);
+        return new(rig.HookUp.Select(feed => LineOf(problem, rig, feed, numbers)).OrderBy(line => line.Number ?? int.MaxValue).ToValueList());
+    }
 
-    private static HookUpLine LineOf(RigProblem problem, Rig rig, Feed feed) => new(
+    private static HookUpLine LineOf(RigProblem problem, Rig rig, Feed feed, IReadOnlyDictionary<GearId, int> numbers) => new(
         feed.Device,
+        numbers.TryGetValue(feed.Device, out var number) ? number : null,
         problem.NameOf(feed.Device),
         OutletOf(feed),
-        feed.OnBattery ? "battery" : $"{string.Join('+', feed.Outlets)} · {feed.Volts}",
+        feed.OnBattery ? "battery" : $"{string.Join('+', feed.Outlets)}: {feed.Volts}",
         feed.OnBattery ? "" : VoltsOf(feed),
         problem.FindDevice(feed.Device)?.Power?.Current.ToString() ?? "",
         LeadOf(problem, rig, feed));

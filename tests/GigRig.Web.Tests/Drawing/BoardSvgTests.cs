@@ -54,7 +54,7 @@ public sealed class BoardSvgTests : BunitContext
 
         Assert.Equal("1", tuner.QuerySelector(".scene-number")!.TextContent);
         Assert.Equal(RoleGlyphs.Of(new("tuner")).Path, tuner.QuerySelector(".scene-glyph")!.GetAttribute("d"));
-        Assert.Equal(["tuner", "Tuner", "5 · 9 V"], tuner.QuerySelectorAll(".scene-word").Select(word => word.TextContent));
+        Assert.Equal(["tuner", "Tuner", "5: 9 V"], tuner.QuerySelectorAll(".scene-word").Select(word => word.TextContent));
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class BoardSvgTests : BunitContext
     {
         var legend = Render<BoardLegend>(p => p.Add(c => c.Scene, BoardSceneMapper.Map(Problem, Rig, PictureWidth.Narrow)));
 
-        Assert.Equal(["1 tuner Tuner · outlet 5, 9 V", "2 echo Delay"], legend.FindAll("li").Select(line => string.Join(' ', line.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))));
+        Assert.Equal(["1 tuner Tuner outlet 5, 9 V", "2 echo Delay"], legend.FindAll("li").Select(line => string.Join(' ', line.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))));
     }
 
     private IRenderedComponent<BoardSvg> Drawn() =>

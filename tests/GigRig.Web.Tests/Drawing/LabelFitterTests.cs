@@ -9,10 +9,10 @@ public sealed class LabelFitterTests
     [Fact]
     public void All_words_stand_in_full_where_there_is_room()
     {
-        var label = LabelFitter.Fit(120, 120, 8, "Twin echo", "Delay", "4 · 9 V");
+        var label = LabelFitter.Fit(120, 120, 8, "Twin echo", "Delay", "4: 9 V");
 
         Assert.False(label.Shortened);
-        Assert.Equal(["Twin echo", "Delay", "4 · 9 V"], label.Lines.Select(line => line.Text));
+        Assert.Equal(["Twin echo", "Delay", "4: 9 V"], label.Lines.Select(line => line.Text));
     }
 
     [Fact]

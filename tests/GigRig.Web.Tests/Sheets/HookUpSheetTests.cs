@@ -21,7 +21,7 @@ public sealed class HookUpSheetTests
     [Fact]
     public void A_plain_feed_names_outlet_volts_draw_and_lead() =>
         Assert.Equal(
-            new HookUpLine(new("tuner"), "tuner", "outlet 1", "1 · 9 V", "9 V", "30 mA", "DC power lead, centre negative"),
+            new HookUpLine(new("tuner"), null, "tuner", "outlet 1", "1: 9 V", "9 V", "30 mA", "DC power lead, centre negative"),
             Line(A.Rig().Feeding("tuner", "1")));
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class HookUpSheetTests
     {
         var line = Line(A.Rig().FeedingParallel("echo", 9, "3", "4"));
 
-        Assert.Equal(("outlets 3 + 4 joined in parallel", "3+4 · 9 V", "9 V"), (line.Outlet, line.Tag, line.Volts));
+        Assert.Equal(("outlets 3 + 4 joined in parallel", "3+4: 9 V", "9 V"), (line.Outlet, line.Tag, line.Volts));
         Assert.EndsWith("parallel lead", line.Lead, StringComparison.Ordinal);
     }
 
