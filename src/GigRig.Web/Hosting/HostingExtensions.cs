@@ -3,7 +3,9 @@ using GigRig.Data;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Shared.Drafts;
+using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Share;
+using GigRig.Web.Queue;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -30,6 +32,8 @@ internal static class HostingExtensions
         services.AddMudServices();
         services.AddScoped<BrowserDrafts>();
         services.AddGearPages().AddEventPages();
+        services.AddPlanQueue();
+        services.AddScoped<PlanPageState>();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }

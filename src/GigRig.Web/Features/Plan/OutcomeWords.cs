@@ -1,0 +1,59 @@
+using System.Globalization;
+using GigRig.Domain.Events;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Wishes;
+using GigRig.Web.Shared;
+
+namespace GigRig.Web.Features.Plan;
+
+/// <summary>The planner's answer in words: how sure it is, and what the numbers mean.</summary>
+public static class OutcomeWords
+{
+    /// <summary>The verdict in a few words.</summary>
+    public static string TitleOf(PlanOutcome outcome) => outcome switch
+    {
+        PlanOutcome.Proposed { Proven: true } => "Proved best",
+        PlanOutcome.Proposed => "Best so far",
+        PlanOutcome.Impossible => "Proved impossible",
+        _ => "Undecided",
+    };
+
+    /// <summary>What the verdict says, and what it leaves open.</summary>
+    public static string SentenceOf(PlanOutcome outcome) => outcome switch
+    {
+        PlanOutcome.Proposed { Proven: true } =>
+            "No other set of your ready gear covers more of the wants; none that covers as much is rated higher; and none of those does it with fewer boxes or less weight.",
+        PlanOutcome.Proposed { Best.Score: var score } proposed when proposed.Bound > score.Wants =>
+            $"It keeps every rule. The search ended before it was proved best: there could be up to {Number(proposed.Bound - score.Wants)} more in wants.",
+        PlanOutcome.Proposed =>
+            "It keeps every rule, and no other set covers more of the wants. Better ratings, fewer boxes or less weight were not ruled out.",
+        PlanOutcome.Impossible => "No set of your ready gear meets every must. These cannot all hold together:",
+        _ => "The search ended before a rig was found or proved not to exist. Plan again, or ask for less.",
+    };
+
+    /// <summary>The tiers of the score, each with its name.</summary>
+    public static IEnumerable<(string Name, string Value)> Figures(RigProblem problem, Score score)
+    {
+        var all = AllWants(problem.Event);
+        yield return ("Wants covered", all == 0 ? "none asked" : $"{Number(score.Wants)} of {Number(all)}");
+        yield return ("Ratings", Number(score.Rating));
+        yield return ("On the board", Words.Count(score.Devices, "box", "boxes"));
+        yield return ("Carried", $"{score.Mass.Value / 1000m:0.0} kg");
+        yield return ("Patch lead", $"{score.Leads.Value / 1000m:0.00} m");
+    }
+
+    /// <summary>How a search is getting on.</summary>
+    public static string ProgressOf(RigProblem problem, PlanProgress? progress) => (progress, AllWants(problem.Event)) switch
+    {
+        (null, _) => "Looking for a first rig that keeps every rule.",
+        ({ Best: null } early, var all) => $"No rig yet. At most {Number(early.Bound)} of {Number(all)} in wants can be covered.",
+        ({ } late, 0) => $"A rig with {Words.Count(late.Best!.Score.Devices, "box", "boxes")} so far.",
+        ({ } late, _) => $"Best so far covers {Number(late.Best!.Score.Wants)} in wants; at most {Number(late.Bound)} can be covered.",
+    };
+
+    private static long AllWants(EventType asked) =>
+        asked.Needs.Where(need => need.Level == NeedLevel.Want).Sum(need => (long)need.Weight)
+        + asked.Sounds.Where(sound => sound.Level == NeedLevel.Want).Sum(sound => (long)sound.Weight);
+
+    private static string Number(long value) => value.ToString("N0", CultureInfo.CurrentCulture);
+}

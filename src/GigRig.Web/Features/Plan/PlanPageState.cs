@@ -1,0 +1,128 @@
+using GigRig.Data;
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+using GigRig.Web.Queue;
+
+namespace GigRig.Web.Features.Plan;
+
+/// <summary>An answer with the question it belongs to.</summary>
+/// <param name="AsIf">The change that was tried out; empty for the musician's own question.</param>
+public sealed record PlanAnswer(RigProblem Problem, PlanOutcome Outcome, string AsIf);
+
+/// <summary>What the plan page knows. One plan at a time; leaving the page stops it.</summary>
+public sealed class PlanPageState(GearStore gear, EventTypeStore events, RigStore rigs, PlanQueue queue, TimeProvider time) : IDisposable
+{
+    private bool left;
+
+    /// <summary>Raised on any thread when something to show has changed.</summary>
+    public event Action? Changed;
+
+    /// <summary>Null until loaded.</summary>
+    public PlanOffer? Offer { get; private set; }
+
+    public PlanSelection Selection { get; private set; } = new();
+
+    public PlanWishes Wishes { get; private set; } = PlanWishes.None;
+
+    /// <summary>Null while nothing is being planned.</summary>
+    public PlanRun? Run { get; private set; }
+
+    /// <summary>Null until a first answer, and once another question is picked.</summary>
+    public PlanAnswer? Answer { get; private set; }
+
+    /// <summary>Whether pins or bans were changed since the answer.</summary>
+    public bool WishesChanged { get; private set; }
+
+    /// <summary>Why the question could not be asked.</summary>
+    public ValueList<Complaint> Complaints { get; private set; }
+
+    /// <summary>Whether too many others were waiting when it was asked.</summary>
+    public bool TurnedAway { get; private set; }
+
+    public async Task LoadAsync(CancellationToken cancel = default) =>
+        Offer = PlanOffer.Of(await gear.AllAsync(cancel), await events.AllAsync(cancel));
+
+    public void Select(PlanSelection selection)
+    {
+        if (selection == Selection)
+            return;
+        Selection = selection;
+        Stop();
+        Forget();
+    }
+
+    public void TogglePin(GearId id) => Wish(Wishes.TogglePin(id));
+
+    public void ToggleBan(GearId id) => Wish(Wishes.ToggleBan(id));
+
+    /// <summary>Asks for the best rig. Does nothing while a plan is under way.</summary>
+    public Task PlanAsync() =>
+        Offer is { CanPlan: true } offer ? AskAsync(offer.Draft(Selection, PlanOptions.Default with { Pin = Wishes.Pinned, Ban = Wishes.Banned }), "") : Task.CompletedTask;
+
+    /// <summary>Asks as if a suggested change were made. The library and the event type stay as they are.</summary>
+    public Task TryOutAsync(Repair repair) => AskAsync(repair.Changed, repair.Sentence);
+
+    public void Stop() => Run?.Stop();
+
+    /// <summary>Keeps the rig that was proposed, and says which one it became.</summary>
+    /// <exception cref="InvalidOperationException">There is no proposed rig, or the name is empty.</exception>
+    public async Task<Guid> SaveAsync(string name, CancellationToken cancel = default)
+    {
+        if (Answer is not { Outcome: PlanOutcome.Proposed proposed } answer)
+            throw new InvalidOperationException("There is no proposed rig to save. Plan one first.");
+        if (string.IsNullOrWhiteSpace(name))
+            throw new InvalidOperationException("A saved rig needs a name.");
+        return (await rigs.AddAsync(name.Trim(), answer.AsIf.Length > 0 ? $"Planned as if: {answer.AsIf}" : "", answer.Problem, proposed.Best.Rig, cancel)).Id;
+    }
+
+    public void Dispose()
+    {
+        (left, Changed) = (true, null);
+        Stop();
+    }
+
+    private void Wish(PlanWishes wishes)
+    {
+        (Wishes, WishesChanged) = (wishes, true);
+        Changed?.Invoke();
+    }
+
+    private async Task AskAsync(RigProblemDraft draft, string asIf)
+    {
+        if (Run is not null)
+            return;
+        Forget();
+        switch (RigProblem.Create(draft))
+        {
+            case ProblemCheck.Accepted accepted:
+                await AskAsync(accepted.Problem, asIf);
+                break;
+            case ProblemCheck.Refused refused:
+                Complaints = refused.Complaints;
+                break;
+        }
+    }
+
+    private async Task AskAsync(RigProblem problem, string asIf)
+    {
+        using var run = Run = new PlanRun(problem, time, () => Changed?.Invoke());
+        Changed?.Invoke();
+        var asked = Selection;
+        try
+        {
+            var answer = await run.AskAsync(queue);
+            if (left || asked != Selection)
+                return;
+            TurnedAway = answer is QueueAnswer.Full;
+            Answer = answer is QueueAnswer.Answered { Outcome: var outcome } ? new(problem, outcome, asIf) : null;
+        }
+        finally
+        {
+            Run = null;
+            Changed?.Invoke();
+        }
+    }
+
+    private void Forget() => (Answer, WishesChanged, Complaints, TurnedAway) = (null, false, [], false);
+}

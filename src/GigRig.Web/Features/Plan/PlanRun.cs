@@ -1,0 +1,48 @@
+using GigRig.Domain.Rigs;
+using GigRig.Web.Queue;
+
+namespace GigRig.Web.Features.Plan;
+
+/// <summary>One question on its way: how long it takes, the best rig so far, and the way to stop it.</summary>
+public sealed class PlanRun : IDisposable
+{
+    private static readonly TimeSpan Beat = TimeSpan.FromMilliseconds(250);
+
+    private readonly CancellationTokenSource cancel = new();
+    private readonly TimeProvider time;
+    private readonly long started;
+    private readonly ITimer beat;
+    private volatile PlanProgress? latest;
+
+    /// <param name="tick">Called a few times a second, on any thread, however often the planner reports.</param>
+    internal PlanRun(RigProblem problem, TimeProvider time, Action tick)
+    {
+        (Problem, this.time, started) = (problem, time, time.GetTimestamp());
+        beat = time.CreateTimer(_ => tick(), null, Beat, Beat);
+    }
+
+    public RigProblem Problem { get; }
+
+    public TimeSpan Elapsed => time.GetElapsedTime(started);
+
+    /// <summary>Null until a first rig is found.</summary>
+    public PlanProgress? Latest => latest;
+
+    public bool IsStopping => cancel.IsCancellationRequested;
+
+    public Task<QueueAnswer> AskAsync(PlanQueue queue) => queue.AskAsync(Problem, new Keep(this), cancel.Token);
+
+    /// <summary>The planner ends soon, with the best rig so far as its answer.</summary>
+    public void Stop() => cancel.Cancel();
+
+    public void Dispose()
+    {
+        beat.Dispose();
+        cancel.Dispose();
+    }
+
+    private sealed class Keep(PlanRun run) : IProgress<PlanProgress>
+    {
+        public void Report(PlanProgress value) => run.latest = value;
+    }
+}

@@ -1,0 +1,17 @@
+using GigRig.Planning;
+
+namespace GigRig.Web.Queue;
+
+internal static class PlanQueueServices
+{
+    public static void AddPlanQueue(this IServiceCollection services)
+    {
+        services.AddSingleton<RigPlanner>();
+        services.AddSingleton<AskPlanner>(provider =>
+        {
+            var planner = provider.GetRequiredService<RigPlanner>();
+            return (problem, progress, cancel) => planner.PlanAsync(problem, null, progress, cancel);
+        });
+        services.AddSingleton(provider => new PlanQueue(provider.GetRequiredService<AskPlanner>()));
+    }
+}
