@@ -2,10 +2,10 @@ using System.Globalization;
 using GigRig.Data;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
-using GigRig.Web.Shared.Drafts;
 using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Share;
 using GigRig.Web.Queue;
+using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -31,9 +31,8 @@ internal static class HostingExtensions
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddScoped<BrowserDrafts>();
-        services.AddGearPages().AddEventPages();
         services.AddPlanQueue();
-        services.AddScoped<PlanPageState>();
+        services.AddGearPages().AddEventPages().AddPlanPage();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }

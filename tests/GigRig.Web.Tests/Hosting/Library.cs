@@ -1,0 +1,55 @@
+using GigRig.Data;
+using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace GigRig.Web.Tests.Hosting;
+
+/// <summary>A real library in a folder of its own. Thrown away with the test.</summary>
+internal sealed class Library : IAsyncDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("gigrig-library-");
+
+    private Library()
+    {
+    }
+
+    public ServiceProvider Services { get; private set; } = null!;
+
+    public GearStore Gear => Services.GetRequiredService<GearStore>();
+
+    public EventTypeStore Events => Services.GetRequiredService<EventTypeStore>();
+
+    public RigStore Rigs => Services.GetRequiredService<RigStore>();
+
+    public ShareLinkStore Links => Services.GetRequiredService<ShareLinkStore>();
+
+    public TimeProvider Time => Services.GetRequiredService<TimeProvider>();
+
+    public static async Task<Library> OpenAsync()
+    {
+        var library = new Library();
+        library.Services = new ServiceCollection().AddGigRigData(library.folder.FullName).BuildServiceProvider();
+        await DatabaseStart.RunAsync(library.Services);
+        return library;
+    }
+
+    public async Task<Library> WithAsync<T>(T thing, GearStatus status = GearStatus.Ready)
+        where T : class
+    {
+        await Gear.AddAsync(thing, new Ownership(status));
+        return this;
+    }
+
+    public async Task<Library> WithAsync(EventType eventType)
+    {
+        await Events.AddAsync(eventType);
+        return this;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Services.DisposeAsync();
+        folder.Delete(recursive: true);
+    }
+}
