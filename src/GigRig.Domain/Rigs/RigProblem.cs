@@ -1,5 +1,6 @@
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs.Checks;
 
 namespace GigRig.Domain.Rigs;
 
@@ -72,7 +73,9 @@ public sealed class RigProblem
         ?? id.Value;
 
     /// <summary>Checks everything once and names every fault found, not only the first.</summary>
-    public static ProblemCheck Create(RigProblemDraft draft) => new ProblemCheck.Accepted(new RigProblem(draft));
+    public static ProblemCheck Create(RigProblemDraft draft) => DraftCheck.Run(draft) is { Count: > 0 } complaints
+        ? new ProblemCheck.Refused(complaints)
+        : new ProblemCheck.Accepted(new RigProblem(draft));
 }
 
 /// <summary>The answer of <see cref="RigProblem.Create"/>: a problem, or at least one complaint.</summary>

@@ -87,6 +87,12 @@ public sealed class StrictReadingTests
         Assert.Equal("/a~1b~0c", Complaint($$$"""{"format":"rig-problem/1",{{{Board}}},"event":{},"a/b~c":1}""").Path);
 
     [Fact]
+    public void All_faults_are_named_at_once_those_of_the_text_and_those_of_the_question() =>
+        Assert.Equal(
+            ["/colour", "/board/width"],
+            Complaints("""{"format":"rig-problem/1","colour":1,"board":{"width":4000,"depth":200},"event":{}}""").Select(complaint => complaint.Path));
+
+    [Fact]
     public void Half_a_character_is_refused_as_text() =>
         Assert.Equal("/devices/0/id", Complaint($$$"""{"format":"rig-problem/1",{{{Board}}},"devices":[{"id":"\ud800","width":1,"depth":1}],"event":{}}""").Path);
 

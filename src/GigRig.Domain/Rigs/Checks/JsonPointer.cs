@@ -1,4 +1,4 @@
-namespace GigRig.Domain.Documents.Reading;
+namespace GigRig.Domain.Rigs.Checks;
 
 /// <summary>Builds JSON Pointers (RFC 6901).</summary>
 internal static class JsonPointer
