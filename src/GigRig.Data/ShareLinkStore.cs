@@ -1,3 +1,4 @@
+using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
 using Microsoft.EntityFrameworkCore;
@@ -19,9 +20,12 @@ public sealed class ShareLinkStore
     /// <summary>Makes a further link to a rig and gives its token, this once.</summary>
     /// <param name="name">For the owner, to know which one to revoke.</param>
     /// <param name="expiresUtc">Null for a link that works until it is revoked.</param>
+    /// <exception cref="RefusedThingException">The name is empty or too long.</exception>
     /// <exception cref="ArgumentException">There is no such rig, or the expiry has passed already.</exception>
     public async Task<string> CreateAsync(Guid rigId, string name, DateTime? expiresUtc = null, CancellationToken cancel = default)
     {
+        if (PlainChecks.Name("/name", "name", name).ToValueList() is { Count: > 0 } complaints)
+            throw new RefusedThingException("share link", complaints);
         if (expiresUtc <= Now())
             throw new ArgumentException($"The link would expire at {expiresUtc:u}, which has passed. Choose a later time.", nameof(expiresUtc));
         await using var db = await databases.CreateDbContextAsync(cancel);

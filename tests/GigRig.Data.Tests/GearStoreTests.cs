@@ -73,9 +73,23 @@ public sealed class GearStoreTests
 
         Assert.Equal(
             "The device \"Tape echo\" was changed meanwhile: you have version 1, stored is version 2. "
-            + "Yours differs from it in: mass grams, name, functions. Load it again and repeat your change.",
+            + "Yours differs from it in: mass, name, functions. Load it again and repeat your change.",
             refusal.Message);
         Assert.Equal(500.G, (await library.Gear.FindAsync<Device>(read.Id, Cancel))!.Item.Thing.Mass);
+    }
+
+    [Fact]
+    public async Task Of_saves_that_meet_exactly_one_wins_and_the_others_are_told()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var read = await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+
+        var saves = await Task.WhenAll(Enumerable.Range(0, 8).Select(i => Task.Run(
+            async () => await Record.ExceptionAsync(() => library.Gear.SaveAsync(Named(read, $"echo {i}"), Cancel)), Cancel)));
+
+        Assert.Single(saves, fault => fault is null);
+        Assert.All(saves.Where(fault => fault is not null), fault => Assert.IsType<StaleVersionException>(fault));
+        Assert.Equal(2, (await library.Gear.FindAsync<Device>(read.Id, Cancel))!.Version);
     }
 
     [Fact]

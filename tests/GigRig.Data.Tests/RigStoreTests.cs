@@ -1,5 +1,6 @@
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
+using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data.Tests;
 
@@ -61,8 +62,39 @@ public sealed class RigStoreTests
         await library.Rigs.RenameAsync(added.Id, added.Version, "Loose jam", "", Cancel);
 
         await Assert.ThrowsAsync<StaleVersionException>(() => library.Rigs.RenameAsync(added.Id, added.Version, "Jam night", "", Cancel));
-        await Assert.ThrowsAsync<StaleVersionException>(() => library.Rigs.DeleteAsync(added.Id, added.Version, Cancel));
+        var refusal = await Assert.ThrowsAsync<StaleVersionException>(() => library.Rigs.DeleteAsync(added.Id, added.Version, Cancel));
+        Assert.Equal(
+            "The rig \"Loose jam\" was changed meanwhile: you have version 1, stored is version 2. Load it again and repeat your change.",
+            refusal.Message);
 
         Assert.Equal("Loose jam", (await library.Rigs.FindAsync(added.Id, Cancel))!.Item.Name);
+    }
+
+    [Fact]
+    public async Task A_rig_that_speaks_of_things_outside_its_problem_is_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        var refusal = await Assert.ThrowsAsync<RefusedThingException>(
+            () => library.Rigs.AddAsync("Jam", "", A.Draft().Problem(), A.Rig().Placing("ghost", 0, 0), Cancel));
+
+        Assert.Contains("ghost", refusal.Message);
+        Assert.Empty(await library.Rigs.AllAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task A_rig_that_somebody_else_spoilt_is_named_and_the_others_stay_readable()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var jam = await library.Rigs.AddAsync("Jam", "", A.Draft().Problem(), A.Rig(), Cancel);
+        var tour = await library.Rigs.AddAsync("Tour", "", A.Draft().Problem(), A.Rig(), Cancel);
+        await using (var db = library.Database())
+            await db.Database.ExecuteSqlAsync($"UPDATE \"Rigs\" SET \"ProblemJson\" = 'x' WHERE \"Name\" = 'Jam'", Cancel);
+
+        var fault = await Assert.ThrowsAsync<UnreadableRigException>(() => library.Rigs.FindAsync(jam.Id, Cancel));
+
+        Assert.StartsWith("The stored rig \"Jam\" can't be read:", fault.Message);
+        Assert.NotNull(await library.Rigs.FindAsync(tour.Id, Cancel));
+        Assert.Equal(2, (await library.Rigs.AllAsync(Cancel)).Count);
     }
 }

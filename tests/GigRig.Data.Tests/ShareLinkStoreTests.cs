@@ -45,7 +45,7 @@ public sealed class ShareLinkStoreTests
     }
 
     [Fact]
-    public async Task A_link_to_no_rig_and_a_link_that_has_expired_already_are_refused()
+    public async Task A_link_to_no_rig_one_that_has_expired_already_and_one_without_a_name_are_refused()
     {
         await using var library = await LibraryOnDisk.NewAsync();
         var rig = await EmptyRigAsync(library);
@@ -53,6 +53,9 @@ public sealed class ShareLinkStoreTests
         var noRig = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(Guid.Empty, "band", cancel: Cancel));
         var late = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(rig.Id, "band", library.Clock.Now.UtcDateTime, Cancel));
 
+        var nameless = await Assert.ThrowsAsync<RefusedThingException>(() => library.Links.CreateAsync(rig.Id, "", cancel: Cancel));
+
+        Assert.Equal("The share link can't be stored. The name is empty. Give it 1–200 characters.", nameless.Message);
         Assert.StartsWith("There is no rig with the id 00000000-0000-0000-0000-000000000000 to share. Save it first.", noRig.Message);
         Assert.StartsWith("The link would expire at 2027-03-06 20:15:00Z, which has passed. Choose a later time.", late.Message);
     }

@@ -12,7 +12,9 @@ internal static class PlainChecks
     /// <summary>1–200 characters, none of them a control character.</summary>
     public static IEnumerable<Complaint> Name(string path, string what, string? name)
     {
-        if (string.IsNullOrWhiteSpace(name) || name.Length > LongestName)
+        if (string.IsNullOrWhiteSpace(name))
+            yield return new(path, "nothing", $"1–{LongestName} characters", $"The {what} is empty. Give it 1–{LongestName} characters.");
+        else if (name.Length > LongestName)
             yield return Length(path, what, name, $"1–{LongestName} characters");
         else if (name.Any(char.IsControl))
             yield return new(path, Printable(name), "no control characters", $"The {what} \"{Printable(name)}\" holds a control character. Take it out.");

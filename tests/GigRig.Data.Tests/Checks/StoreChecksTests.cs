@@ -1,0 +1,57 @@
+using GigRig.Data.Checks;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
+using GigRig.TestKit.Building;
+
+namespace GigRig.Data.Tests.Checks;
+
+public sealed class StoreChecksTests
+{
+    [Fact]
+    public void Good_things_pass() => Assert.Empty((IEnumerable<Complaint>)
+    [
+        .. StoreChecks.Of(A.Lead()),
+        .. StoreChecks.Of(A.Instrument()),
+        .. StoreChecks.Of(new Ownership(GearStatus.Gone, "two\nlines\tand a tab", 0)),
+        .. StoreChecks.Of(new OwnRole(new("drive.fuzz-2"), "Fuzz")),
+        .. StoreChecks.Of(new SavedRig("Jam", "", A.Draft().Problem(), A.Rig(), default)),
+    ]);
+
+    [Theory]
+    [InlineData(1, 1, true)]
+    [InlineData(100_000, 999, true)]
+    [InlineData(0, 1, false)]
+    [InlineData(100_001, 1, false)]
+    [InlineData(1, 0, false)]
+    [InlineData(1, 1000, false)]
+    public void Leads_have_a_length_and_a_count_within_limits(int length, int count, bool good) =>
+        Assert.Equal(good, !StoreChecks.Of(A.Lead() with { Length = length.Mm, Count = count }).Any());
+
+    [Theory]
+    [InlineData("", "The name is empty. Give it 1–200 characters.")]
+    [InlineData("  ", "The name is empty. Give it 1–200 characters.")]
+    [InlineData("a\u0007b", "The name \"a�b\" holds a control character. Take it out.")]
+    public void A_name_is_there_and_printable(string name, string message) =>
+        Assert.Equal(message, Assert.Single(StoreChecks.Of(A.Instrument() with { Name = name })).Message);
+
+    [Fact]
+    public void A_name_and_a_note_have_a_longest_length()
+    {
+        Assert.Empty(PlainChecks.Name("/name", "name", new string('x', 200)));
+        Assert.Equal("201 characters", Assert.Single(PlainChecks.Name("/name", "name", new string('x', 201))).Value);
+        Assert.Empty(PlainChecks.Note("/note", new string('x', 4000)));
+        Assert.Equal("at most 4000 characters", Assert.Single(PlainChecks.Note("/note", new string('x', 4001))).Limit);
+        Assert.Equal("The note holds a control character. Take it out.", Assert.Single(PlainChecks.Note("/note", "a\0b")).Message);
+    }
+
+    [Fact]
+    public void Words_outside_the_known_ones_are_named() => Assert.Equal(
+        "The kind 9 is unknown. Use one of: Patch, Instrument, Loop, Power.",
+        Assert.Single(StoreChecks.Of(A.Lead() with { Kind = (LeadKind)9 })).Message);
+
+    [Fact]
+    public void A_role_key_is_well_formed() => Assert.Equal(
+        new Complaint("/key", "Bird Song", "1–60 lower-case letters, digits, - and .", "The key \"Bird Song\" can't be a role. Use 1–60 lower-case letters, digits and -, with dots between narrower parts."),
+        Assert.Single(StoreChecks.Of(new OwnRole(new("Bird Song"), "Bird song"))));
+}
