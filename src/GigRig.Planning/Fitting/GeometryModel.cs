@@ -96,13 +96,15 @@ internal sealed class GeometryModel
         var boxY = Start(y, [.. byPose.Select(b => b.Y)], turns, surface.PlugSpace.Y, surface.PlugSpace.Rear, $"y {name}");
         var width = Size([.. byPose.Select(b => b.Width)], turns, $"w {name}");
         var depth = Size([.. byPose.Select(b => b.Depth)], turns, $"d {name}");
-        var spanX = Interval(boxX, width, present, $"ix {name}");
-        var spanY = Interval(boxY, depth, present, $"iy {name}");
+        var spanX = Interval(boxX, width, Varies(b => b.Width), surface.PlugSpace.Right, present, $"ix {name}");
+        var spanY = Interval(boxY, depth, Varies(b => b.Depth), surface.PlugSpace.Rear, present, $"iy {name}");
         apart.AddRectangle(spanX, spanY);
         if (!isBody)
             return;
         across.AddDemand(spanX, depth);
         along.AddDemand(spanY, width);
+
+        bool Varies(Func<Box, int> measure) => byPose.Select(measure).Distinct().Count() > 1;
     }
 
     private void AddFixed(Box box)
@@ -134,9 +136,12 @@ internal sealed class GeometryModel
         return size;
     }
 
-    private IntervalVar Interval(LinearExpr start, LinearExpr size, BoolVar? present, string name) => present is null
-        ? model.NewIntervalVar(start, size, start + size, name)
-        : model.NewOptionalIntervalVar(start, size, start + size, present, name);
+    private IntervalVar Interval(LinearExpr start, LinearExpr size, bool varies, int most, BoolVar? present, string name)
+    {
+        // Where start and size both vary, their sum is more than the solver takes for an end.
+        var end = varies ? model.NewIntVar(-most, most, $"end {name}") : start + size;
+        return present is null ? model.NewIntervalVar(start, size, end, name) : model.NewOptionalIntervalVar(start, size, end, present, name);
+    }
 
     private void SpaceSwitches(Shape shape, int[] poses, BoolVar[] turns, IntVar x, IntVar y, BoolVar? present)
     {
