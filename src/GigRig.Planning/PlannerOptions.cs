@@ -23,8 +23,8 @@ public sealed record PlannerOptions
     /// <summary>How many layouts the arranger compares.</summary>
     public int ArrangeTries { get; init; } = 400;
 
-    /// <summary>Whether reasons and repairs are looked for; the searches inside those turn it off.</summary>
-    internal bool Explain { get; init; } = true;
+    /// <summary>Whether reasons and repairs are looked for, which means solving again.</summary>
+    public bool Explain { get; init; } = true;
 
     /// <summary>Whether the first rule-clean rig will do.</summary>
     internal bool FirstWillDo { get; init; }

@@ -5,7 +5,7 @@ namespace GigRig.Planning.Choosing;
 
 /// <summary>
 /// What any layout must satisfy, without a layout: dual feasible functions on the body measures (Fekete and Schepers 2004), which contain the plain area bound,
-/// and a row bound that also counts the gaps plugs force between bodies that can only stand side by side.
+/// and a bound along lines that also counts the gaps plugs force between neighbours.
 /// </summary>
 internal static class AreaParts
 {
@@ -33,7 +33,7 @@ internal static class AreaParts
             }
         }
 
-        RowBound.Add(variables);
+        LineBound.Add(variables);
     }
 
     /// <summary>The dual feasible function with threshold t: large counts as all, small as nothing.</summary>

@@ -109,7 +109,9 @@ internal sealed class ChoosingModel
             variables.Model.Maximize(maximise);
         using var run = new CpSatRun();
         run.Solve(variables.Model, clock, clock.Left, seed, parameters);
-        bound = maximise is null || run.Status == CpSolverStatus.Infeasible || run.BestBound > long.MaxValue / 2 ? null : (long)Math.Floor(run.BestBound + 0.5);
+
+        // A run that found nothing may not have got as far as a bound, and then reads as zero.
+        bound = maximise is null || !run.HasSolution ? null : (long)Math.Floor(run.BestBound + 0.5);
         if (run.Status == CpSolverStatus.Infeasible)
             return new ChoosingAnswer.Exhausted();
         return run.HasSolution

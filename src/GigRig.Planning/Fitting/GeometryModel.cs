@@ -29,7 +29,8 @@ internal sealed class GeometryModel
     /// <summary>Adds a thing that stands when <paramref name="present"/> holds, or always when that is null. False when no pose can stand.</summary>
     public bool Add(Shape shape, BoolVar? present, string name)
     {
-        var poses = Enumerable.Range(0, shape.Poses.Length).Where(p => Fits(shape.Poses[p])).ToArray();
+        var stances = shape.Poses.Select(p => Stance.Of(p, surface)).ToArray();
+        var poses = Enumerable.Range(0, stances.Length).Where(p => stances[p] is not null).ToArray();
         if (poses.Length == 0)
             return false;
         var x = model.NewIntVar(0, surface.Width - poses.Min(p => shape.Poses[p].Width), $"x {name}");
@@ -39,7 +40,7 @@ internal sealed class GeometryModel
             model.AddExactlyOne(turns);
         var literal = present;
         for (var i = 0; i < poses.Length; i++)
-            Bound(shape.Poses[poses[i]], x, y, turns.Length == 0 ? null : turns[i]);
+            Bound(stances[poses[i]]!, x, y, turns.Length == 0 ? null : turns[i]);
         for (var piece = 0; piece < shape.Poses[0].Pieces.Length; piece++)
             AddPiece([.. poses.Select(p => shape.Poses[p].Pieces[piece])], turns, x, y, literal, piece == 0, $"{name} {piece}");
         SpaceSwitches(shape, poses, turns, x, y, literal);
@@ -63,27 +64,11 @@ internal sealed class GeometryModel
         return new(thing, pose, (int)run.Value(stood.X), (int)run.Value(stood.Y));
     }
 
-    /// <summary>Whether the pose can stand on the board at all.</summary>
-    private bool Fits(Pose pose) =>
-        pose.Width <= surface.Width && pose.Depth <= surface.Depth && surface.StandsAt(pose.Depth).Count > 0 && Reach(pose) is var (left, right, front, rear)
-        && left <= right && front <= rear;
-
-    private (int Left, int Right, int Front, int Rear) Reach(Pose pose) =>
-        (Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.X - b.X)),
-         Math.Min(surface.Width - pose.Width, pose.Pieces.Min(b => surface.PlugSpace.Right - b.Right)),
-         Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.Y - b.Y)),
-         Math.Min(surface.Depth - pose.Depth, pose.Pieces.Min(b => surface.PlugSpace.Rear - b.Rear)));
-
-    private void Bound(Pose pose, IntVar x, IntVar y, BoolVar? turned)
+    private void Bound(Stance stance, IntVar x, IntVar y, BoolVar? turned)
     {
-        var (left, right, front, rear) = Reach(pose);
-        var spans = surface.StandsAt(pose.Depth)
-            .Select(s => (From: Math.Max(s.From, front), To: Math.Min(s.To, rear)))
-            .Where(s => s.From <= s.To)
-            .Select(s => new[] { (long)s.From, s.To })
-            .ToArray();
+        var (left, right, _, _) = Stance.Reach(stance.Pose, surface);
         var inX = model.AddLinearConstraint(x, left, right);
-        var inY = model.AddLinearExpressionInDomain(y, Google.OrTools.Util.Domain.FromIntervals(spans));
+        var inY = model.AddLinearExpressionInDomain(y, Google.OrTools.Util.Domain.FromIntervals([.. stance.Spans.Select(s => new[] { (long)s.From, s.To })]));
         if (turned is null)
             return;
         inX.OnlyEnforceIf(turned);

@@ -1,0 +1,50 @@
+namespace GigRig.Planning.Fitting;
+
+/// <summary>A pose with every front edge it may have on this surface: rails and the reach of its plugs decide.</summary>
+internal sealed class Stance
+{
+    private Stance(Pose pose, (int From, int To)[] spans)
+    {
+        Pose = pose;
+        Spans = spans;
+    }
+
+    public Pose Pose { get; }
+
+    /// <summary>Closed intervals of y, ascending; at least one.</summary>
+    public (int From, int To)[] Spans { get; }
+
+    public int FirstY => Spans[0].From;
+
+    public int LastY => Spans[^1].To;
+
+    /// <summary>The band the body covers wherever it stands: from here …</summary>
+    public int CoreFrom => LastY;
+
+    /// <summary>… up to here. Not above <see cref="CoreFrom"/> when there is no such band.</summary>
+    public int CoreTo => FirstY + Pose.Depth;
+
+    public bool AlwaysCrosses(int line) => CoreFrom <= line && line < CoreTo;
+
+    public IEnumerable<int> Ys => Spans.SelectMany(s => Enumerable.Range(s.From, s.To - s.From + 1));
+
+    /// <summary>Where the pose can stand on the surface; null when it cannot.</summary>
+    public static Stance? Of(Pose pose, Surface surface)
+    {
+        var (left, right, front, rear) = Reach(pose, surface);
+        if (left > right || front > rear)
+            return null;
+        var spans = surface.StandsAt(pose.Depth)
+            .Select(s => (From: Math.Max(s.From, front), To: Math.Min(s.To, rear)))
+            .Where(s => s.From <= s.To)
+            .ToArray();
+        return spans.Length == 0 ? null : new(pose, spans);
+    }
+
+    /// <summary>The least and most x, and the least and most y, at which body and plugs keep within their bounds.</summary>
+    public static (int Left, int Right, int Front, int Rear) Reach(Pose pose, Surface surface) =>
+        (Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.X - b.X)),
+         Math.Min(surface.Width - pose.Width, pose.Pieces.Min(b => surface.PlugSpace.Right - b.Right)),
+         Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.Y - b.Y)),
+         Math.Min(surface.Depth - pose.Depth, pose.Pieces.Min(b => surface.PlugSpace.Rear - b.Rear)));
+}
