@@ -11,6 +11,8 @@ namespace GigRig.Planning;
 /// </summary>
 internal sealed class RigSearch(Question question, PlannerOptions options, Fitter fitter, Clock clock)
 {
+    private static readonly double[] Shares = [0.45, 0.6, 0.75, 0.85];
+
     private readonly RigBuilder builder = new(question);
     private readonly ChoosingModel choosing = new(question, options.Seed);
 
@@ -53,7 +55,20 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                     }
 
                     break;
+                case ChoosingAnswer.Chosen when round == 0:
+                    ClimbShares();
+                    break;
             }
+        }
+    }
+
+    /// <summary>Where the best set on paper does not stand, ever fuller boards give a rig to show and to beat.</summary>
+    private void ClimbShares()
+    {
+        foreach (var share in Shares)
+        {
+            if (choosing.ChooseWithin(share, clock) is ChoosingAnswer.Chosen { Choice: var choice } && !TryChoice(choice))
+                return;
         }
     }
 

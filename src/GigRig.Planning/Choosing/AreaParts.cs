@@ -34,6 +34,7 @@ internal static class AreaParts
         }
 
         LineBound.Add(variables);
+        RowParts.Add(variables);
     }
 
     /// <summary>The dual feasible function with threshold t: large counts as all, small as nothing.</summary>

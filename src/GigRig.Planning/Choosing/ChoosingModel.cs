@@ -71,6 +71,19 @@ internal sealed class ChoosingModel
     /// <summary>Whether, asked once more in another way, nothing at all can be chosen. A proof that reaches a musician rests on two runs.</summary>
     public bool IsSurelyExhausted(Clock clock) => Solve(clock, null, out _, "cp_model_presolve:false") is ChoosingAnswer.Exhausted;
 
+    /// <summary>The best set whose bodies cover no more than this share of the board: not the best of all, but likely to stand.</summary>
+    public ChoosingAnswer ChooseWithin(double share, Clock clock)
+    {
+        var question = variables.Question;
+        var most = (long)(share * question.Surface.Width * question.Surface.Depth) - (question.SupplyShape?.BodyArea ?? 0);
+        var held = variables.Model.NewBoolVar("held");
+        variables.Model.Add(LinearExpr.WeightedSum(variables.Devices, question.Candidates.Select(c => (long)c.Shape.BodyArea)) <= most).OnlyEnforceIf(held);
+        Settle(held, true);
+        var answer = Solve(clock, objective.Sums[0].Sum, out _);
+        Settle(held, false);
+        return answer;
+    }
+
     /// <param name="anyWillDo">Ask for a set that meets the musts, not for the best one.</param>
     public ChoosingAnswer Choose(Clock clock, bool anyWillDo)
     {

@@ -33,7 +33,7 @@ internal sealed class LineBound
     public static void Add(ChoiceVariables variables)
     {
         var bound = new LineBound(variables);
-        foreach (var lines in bound.LineSets().Take(MostLineSets))
+        foreach (var lines in LineSets.Of(bound.stances.SelectMany(s => s).Concat(bound.supply), variables.Question.Surface.Depth / 2).Take(MostLineSets))
         {
             foreach (var share in Shares)
                 bound.AddFor(lines, share);
@@ -41,24 +41,6 @@ internal sealed class LineBound
     }
 
     private static Stance[] Stances(Shape shape, Surface surface) => [.. shape.Poses.Select(p => Stance.Of(p, surface)).OfType<Stance>()];
-
-    /// <summary>For each way of standing the fewest lines that it cannot avoid all of; the most common sets first.</summary>
-    private IEnumerable<int[]> LineSets() => stances.SelectMany(s => s).Concat(supply)
-        .Select(s => Stabbing(s, variables.Question.Surface.Depth / 2))
-        .CountBy(lines => string.Join(',', lines))
-        .OrderByDescending(set => set.Value)
-        .ThenBy(set => set.Key, StringComparer.Ordinal)
-        .Select(set => set.Key.Split(',').Select(int.Parse).ToArray());
-
-    private static int[] Stabbing(Stance stance, int middle)
-    {
-        if (stance.CoreFrom < stance.CoreTo)
-            return [Math.Clamp(middle, stance.CoreFrom, stance.CoreTo - 1)];
-        var lines = new List<int> { stance.CoreTo - 1 };
-        while (lines[^1] < stance.LastY)
-            lines.Add(Math.Min(stance.LastY, lines[^1] + stance.Pose.Depth));
-        return [.. lines];
-    }
 
     private void AddFor(int[] lines, double share)
     {

@@ -44,8 +44,37 @@ internal sealed class GeometryModel
         for (var piece = 0; piece < shape.Poses[0].Pieces.Length; piece++)
             AddPiece([.. poses.Select(p => shape.Poses[p].Pieces[piece])], turns, x, y, literal, piece == 0, $"{name} {piece}");
         SpaceSwitches(shape, poses, turns, x, y, literal);
-        things.Add(new(shape, poses, turns, x, y, literal));
+        var stood = new Stood(shape, poses, turns, x, y, literal, [.. poses.Select(p => stances[p]!)]);
+        if (literal is null)
+            KeepSideBySide(stood);
+        things.Add(stood);
         return true;
+    }
+
+    /// <summary>Bodies too deep to stand behind one another stand side by side, with the gap their plugs force. Redundant, and most of the proof on a shallow board.</summary>
+    private void KeepSideBySide(Stood one)
+    {
+        foreach (var other in things)
+        {
+            BoolVar? leftOf = null;
+            for (var p = 0; p < one.Poses.Length; p++)
+            {
+                for (var q = 0; q < other.Poses.Length; q++)
+                {
+                    if (one.Stances[p].Pose.Depth + other.Stances[q].Pose.Depth <= surface.Depth)
+                        continue;
+                    leftOf ??= model.NewBoolVar("left of");
+                    Precede(one, p, other, q, leftOf);
+                    Precede(other, q, one, p, leftOf.Not());
+                }
+            }
+        }
+    }
+
+    private void Precede(Stood left, int p, Stood right, int q, ILiteral when)
+    {
+        var apartBy = left.Stances[p].Pose.Width + PlugGap.Least(left.Stances[p], right.Stances[q]);
+        model.Add(right.X - left.X >= apartBy).OnlyEnforceIf([when, .. left.Turns.Skip(p).Take(1), .. right.Turns.Skip(q).Take(1)]);
     }
 
     /// <summary>Things alike may be kept in order along x, so that their swaps are not searched.</summary>
@@ -160,5 +189,5 @@ internal sealed class GeometryModel
         ? corner + offset(shape.Poses[poses[0]])
         : corner + LinearExpr.WeightedSum(turns, poses.Select(p => offset(shape.Poses[p])));
 
-    private sealed record Stood(Shape Shape, int[] Poses, BoolVar[] Turns, IntVar X, IntVar Y, BoolVar? Present);
+    private sealed record Stood(Shape Shape, int[] Poses, BoolVar[] Turns, IntVar X, IntVar Y, BoolVar? Present, Stance[] Stances);
 }

@@ -28,6 +28,12 @@ internal sealed class Stance
 
     public IEnumerable<int> Ys => Spans.SelectMany(s => Enumerable.Range(s.From, s.To - s.From + 1));
 
+    /// <summary>The plugs that stick out to the left.</summary>
+    public IEnumerable<Box> LeftSide => Pose.Pieces.Where(p => p.X < 0);
+
+    /// <summary>The plugs that stick out to the right.</summary>
+    public IEnumerable<Box> RightSide => Pose.Pieces.Where(p => p.Right > Pose.Width);
+
     /// <summary>Where the pose can stand on the surface; null when it cannot.</summary>
     public static Stance? Of(Pose pose, Surface surface)
     {

@@ -9,7 +9,7 @@ namespace GigRig.Benchmarks.Generating;
 
 /// <summary>
 /// Makes realistic problems: footprints and draws as published lists and makers state them, two thirds of the boxes with their jacks at the sides,
-/// a supply a touring player would own, five musts and many weighted wants. The same seed gives the same problem.
+/// one in six free to stand turned a quarter, a supply a touring player would own, five musts and many weighted wants. The same seed gives the same problem.
 /// </summary>
 public sealed class LibraryGenerator(int seed)
 {
@@ -64,7 +64,7 @@ public sealed class LibraryGenerator(int seed)
             $"{role} {index}",
             new(width.Mm, depth.Mm, height.Mm),
             random.Next(250, 900).G,
-            sideJacks && random.Next(4) > 0 ? [Turn.None] : [Turn.None, Turn.Quarter],
+            random.Next(6) > 0 ? [Turn.None] : [Turn.None, Turn.Quarter],
             Power(role),
             sideJacks ? SideJacks(depth) : RearJacks(width),
             random.Next(2) == 0 ? Bypass.True : Bypass.Buffered,
