@@ -9,7 +9,7 @@ namespace GigRig.Browser.Tests.Harness;
 public abstract class BrowserTest(Chromium chromium) : IAsyncLifetime
 {
     /// <summary>Two cores under load; a page that needs longer than this hangs.</summary>
-    private const float PatienceMs = 20_000;
+    internal const float PatienceMs = 30_000;
 
     private readonly ConcurrentQueue<string> console = new();
     private readonly List<IBrowserContext> contexts = [];

@@ -14,6 +14,7 @@ public sealed class Chromium : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(BrowserTest.PatienceMs);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(new()
         {
