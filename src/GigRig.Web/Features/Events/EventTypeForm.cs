@@ -71,8 +71,7 @@ public sealed class EventTypeForm : LiveForm, IFormOf<EventType>
             Sounds.Select((sound, i) => Read(sound, $"sounds/{i}", read)).ToValueList(),
             new EventLimits(read.OptionalKilograms("limits/mass", "Largest mass", Mass), Devices, FreeArea),
             Chain);
-        if (read.Errors.Count == 0)
-            read.Add(Complaints(type), "event");
+        read.Add(Complaints(type), "event");
         Errors.Set(read.Errors);
         return Errors.None ? type : null;
     }

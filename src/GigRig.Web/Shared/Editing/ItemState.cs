@@ -129,6 +129,7 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
     public override void BringBack(LiveForm kept)
     {
         form = (TForm)kept;
+        form.Errors.ShowAll();
         form.Check();
     }
 

@@ -14,12 +14,18 @@ public sealed class EntryReader(LengthUnit unit)
 
     public IReadOnlyList<FieldError> Errors => errors;
 
+    /// <summary>
+    /// Whether the domain can be asked already. Lengths and voltages are judged by one another: with a stand-in among them it would find faults that
+    /// are none.
+    /// </summary>
+    public bool CanBeJudged { get; private set; } = true;
+
     public string Name(string field, string label, string? text)
     {
         var trimmed = (text ?? "").Trim();
         if (trimmed.Length == 0)
             Add(field, $"{label} is empty. Type one.");
-        return trimmed;
+        return trimmed.Length > 0 ? trimmed : "?";
     }
 
     public Millimetres Length(string field, string label, string? text)
@@ -30,6 +36,7 @@ public sealed class EntryReader(LengthUnit unit)
             return length;
         else
             Add(field, $"{label}: {error}");
+        CanBeJudged = false;
         return 1.Mm;
     }
 
@@ -48,6 +55,7 @@ public sealed class EntryReader(LengthUnit unit)
             Add(field, $"{label}: {text} has more digits than three after the point. Leave some out.");
         else
             return Millivolts.From((int)(volts * 1000));
+        CanBeJudged = false;
         return 9.V;
     }
 

@@ -46,8 +46,7 @@ public abstract class GearForm<T> : GearForm, IFormOf<OwnedGear<T>>
         var read = new EntryReader(Unit);
         var thing = Read(read);
         var ownership = new Ownership(Status, Note.Trim(), read.Cents("value", "Value", Value));
-        // The domain would judge the stand-ins of what could not be read, too.
-        if (read.Errors.Count == 0)
+        if (read.CanBeJudged)
             read.Add(Complaints(thing), PlaceInDocument);
         Errors.Set(read.Errors);
         return Errors.None ? new(thing, ownership) : null;
