@@ -7,6 +7,7 @@ using GigRig.Web.Features.Share;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
+using MudBlazor;
 using MudBlazor.Services;
 
 namespace GigRig.Web.Hosting;
@@ -29,7 +30,8 @@ internal static class HostingExtensions
         services.AddDataProtection().SetApplicationName("GigRig").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
         services.AddGigRigData(folder);
         services.AddRazorComponents().AddInteractiveServerComponents();
-        services.AddMudServices();
+        // Below what is worked on, not over the buttons at the top.
+        services.AddMudServices(mud => mud.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomRight);
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
         services.AddGearPages().AddEventPages().AddPlanPage();

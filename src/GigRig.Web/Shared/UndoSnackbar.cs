@@ -13,6 +13,7 @@ internal static class UndoSnackbar
         {
             options.Action = "Undo";
             options.ActionColor = Color.Primary;
+            options.ActionVariant = Variant.Outlined;
             options.VisibleStateDuration = Milliseconds;
             options.CloseAfterNavigation = false;
             options.OnClick = _ => undo();

@@ -23,8 +23,8 @@ public sealed record GearRow(GearKind Kind, Guid Id, int Version, string Name, o
     /// <summary>What one wants to know of it at a glance.</summary>
     public string Facts(LengthUnit unit) => Thing switch
     {
-        Device d => Join($"{Size(d.Size.Width, d.Size.Depth, unit)}", d.Power is { } p ? $"{p.Min}, {p.Current}" : "passive"),
-        Board b => Join(Size(b.Width, b.Depth, unit), b.Rails.Count == 0 ? "plain surface" : Words.Count(b.Rails.Count, "rail", "rails")),
+        Device d => Join(Measures.Footprint(d.Size.Width, d.Size.Depth, unit), d.Power is { } p ? $"{p.Min}, {p.Current}" : "passive"),
+        Board b => Join(Measures.Footprint(b.Width, b.Depth, unit), b.Rails.Count == 0 ? "plain surface" : Words.Count(b.Rails.Count, "rail", "rails")),
         Supply s => Join(Words.Count(s.Outlets.Count, "outlet", "outlets"), s.TotalCurrent is { } total ? $"{total} in all" : ""),
         Amp a => Join(Words.Of(a.Loop), a.Footswitch ? "footswitch" : "", $"{a.Mass.Value / 1000m:0.#} kg"),
         OffBoardItem o => $"{o.Mass}",
@@ -32,9 +32,6 @@ public sealed record GearRow(GearKind Kind, Guid Id, int Version, string Name, o
         Instrument i => i.Kind,
         _ => "",
     };
-
-    private static string Size(Millimetres width, Millimetres depth, LengthUnit unit) =>
-        $"{LengthText.Format(width, unit)} × {LengthText.Format(depth, unit)}";
 
     private static string Join(params IEnumerable<string> parts) => string.Join(" · ", parts.Where(part => part.Length > 0));
 }
