@@ -2,8 +2,10 @@ using System.Globalization;
 using GigRig.Data;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
+using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Share;
+using GigRig.Web.Features.Start;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
@@ -34,7 +36,7 @@ internal static class HostingExtensions
         services.AddMudServices(mud => mud.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomRight);
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
-        services.AddGearPages().AddEventPages().AddPlanPage();
+        services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }
@@ -51,6 +53,7 @@ internal static class HostingExtensions
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapGigRigHealth();
+        app.MapLibraryFile();
         app.MapSharedRig();
         // The frame policy is part of our own header; a second one here would only repeat it.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);

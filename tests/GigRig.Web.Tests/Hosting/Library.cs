@@ -1,4 +1,5 @@
 using GigRig.Data;
+using GigRig.Data.Files;
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using Microsoft.Extensions.DependencyInjection;
@@ -21,6 +22,10 @@ internal sealed class Library : IAsyncDisposable
     public EventTypeStore Events => Services.GetRequiredService<EventTypeStore>();
 
     public RigStore Rigs => Services.GetRequiredService<RigStore>();
+
+    public RoleStore Roles => Services.GetRequiredService<RoleStore>();
+
+    public LibraryFile File => Services.GetRequiredService<LibraryFile>();
 
     public ShareLinkStore Links => Services.GetRequiredService<ShareLinkStore>();
 

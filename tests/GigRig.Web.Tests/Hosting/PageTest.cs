@@ -1,8 +1,13 @@
 using Blazor.Diagrams.Core.Geometry;
 using Bunit;
-using GigRig.Data;
+using GigRig.Web.Features.Events;
+using GigRig.Web.Features.Gear;
+using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
+using GigRig.Web.Features.Start;
 using GigRig.Web.Queue;
+using GigRig.Web.Shared.Drafts;
+using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor;
 using MudBlazor.Services;
@@ -22,6 +27,14 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
 
     private protected static CancellationToken Cancel => Xunit.TestContext.Current.CancellationToken;
 
+    protected NavigationManager Navigation => Services.GetRequiredService<NavigationManager>();
+
+    /// <summary>The part of the address after the host.</summary>
+    protected string Address => "/" + Navigation.ToBaseRelativePath(Navigation.Uri);
+
+    /// <summary>What was said to the user in passing.</summary>
+    protected IReadOnlyList<string> Messages => [.. Services.GetRequiredService<ISnackbar>().ShownSnackbars.Select(shown => shown.Message!)];
+
     public virtual async ValueTask InitializeAsync()
     {
         Library = await Library.OpenAsync();
@@ -29,12 +42,13 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         // The canvas asks the browser how large it is and can't do without an answer.
         JSInterop.Setup<Rectangle>("ZBlazorDiagrams.getBoundingClientRect", _ => true).SetResult(new(0, 0, 900, 400));
         DefaultWaitTimeout = Patience;
-        foreach (var store in new object[] { Library.Gear, Library.Events, Library.Rigs, Library.Links, Library.Services.GetRequiredService<RoleStore>() })
+        foreach (var store in new object[] { Library.Gear, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
             Services.AddSingleton(store.GetType(), store);
         Services.AddSingleton(Library.Time);
         Services.AddMudServices();
         Services.AddPlanQueue();
-        Services.AddPlanPage();
+        Services.AddScoped<BrowserDrafts>();
+        Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
         SetRendererInfo(new("Server", isInteractive: true));
         Popups = Render<MudPopoverProvider>();
     }

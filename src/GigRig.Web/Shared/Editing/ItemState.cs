@@ -89,6 +89,12 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
             Stale = stale;
             return false;
         }
+        catch (RefusedThingException refused)
+        {
+            // The form's own check should have found it; the store has the last word.
+            form.Errors.Set(refused.Complaints.Select(complaint => new FieldError(complaint.Path.TrimStart('/'), complaint.Message)));
+            return false;
+        }
     }
 
     public override async Task<bool> KeepMineAsync()

@@ -1,6 +1,7 @@
 using Bunit;
 using GigRig.Domain.Events;
 using GigRig.Web.Features.Events;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Events;

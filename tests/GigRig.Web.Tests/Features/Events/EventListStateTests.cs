@@ -1,17 +1,18 @@
 using GigRig.Domain.Events;
 using GigRig.Web.Features.Events;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Events;
 
 public sealed class EventListStateTests : IAsyncLifetime
 {
-    private StoredLibrary library = null!;
+    private Library library = null!;
     private EventListState state = null!;
 
     public async ValueTask InitializeAsync()
     {
-        library = await StoredLibrary.OpenAsync();
+        library = await Library.OpenAsync();
         state = new(library.Events, library.Roles);
         await state.LoadAsync();
     }

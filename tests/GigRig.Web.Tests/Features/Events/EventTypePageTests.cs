@@ -1,6 +1,7 @@
 using Bunit;
 using GigRig.Domain.Events;
 using GigRig.Web.Features.Events;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Events;
@@ -42,9 +43,6 @@ public sealed class EventTypePageTests : PageTest
         page.WaitForAssertion(() => Assert.Contains("No such event type", page.Markup));
     }
 
-    private IRenderedComponent<EventTypePage> RenderEvent(string id)
-    {
-        RenderPopovers();
-        return Render<EventTypePage>(p => p.Add(page => page.Id, id));
-    }
+    private IRenderedComponent<EventTypePage> RenderEvent(string id) =>
+        Render<EventTypePage>(p => p.Add(page => page.Id, id));
 }

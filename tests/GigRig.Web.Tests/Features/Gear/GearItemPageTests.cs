@@ -2,6 +2,7 @@ using Bunit;
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Gear;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Gear;
@@ -92,11 +93,8 @@ public sealed class GearItemPageTests : PageTest
         Assert.Equal("Half typed", page.Find("[data-field=name]").GetAttribute("value"));
     }
 
-    private IRenderedComponent<GearItemPage> RenderItem(string kind, string id)
-    {
-        RenderPopovers();
-        return Render<GearItemPage>(p => p.Add(page => page.Kind, kind).Add(page => page.Id, id));
-    }
+    private IRenderedComponent<GearItemPage> RenderItem(string kind, string id) =>
+        Render<GearItemPage>(p => p.Add(page => page.Kind, kind).Add(page => page.Id, id));
 
     private static void Type(IRenderedComponent<GearItemPage> page, string field, string text) => page.WaitForElement($"[data-field='{field}']").Change(text);
 

@@ -3,6 +3,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Features.Gear.Forms;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Gear;
@@ -10,7 +11,7 @@ namespace GigRig.Web.Tests.Features.Gear;
 /// <summary>Adding and editing an off-board item, the smallest kind; the others differ in their forms alone.</summary>
 public sealed class GearItemStateTests : IAsyncLifetime
 {
-    private StoredLibrary library = null!;
+    private Library library = null!;
     private GearItemState<OffBoardItem, OffBoardForm> state = null!;
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
@@ -19,7 +20,7 @@ public sealed class GearItemStateTests : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        library = await StoredLibrary.OpenAsync();
+        library = await Library.OpenAsync();
         state = new(library.Gear, library.Roles);
         await state.LoadAsync(null, LengthUnit.Millimetres);
         (Form.Name, Form.Mass, Form.Functions[0].Role) = ("Clip-on tuner", 30, "tuner");

@@ -2,6 +2,7 @@ using Bunit;
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Gear;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Gear;
@@ -11,7 +12,6 @@ public sealed class GearListPageTests : PageTest
     [Fact]
     public void An_empty_library_says_what_to_do_next()
     {
-        RenderPopovers();
         var page = Render<GearListPage>();
 
         page.WaitForAssertion(() => Assert.Contains("No gear yet", page.Markup));
@@ -22,7 +22,6 @@ public sealed class GearListPageTests : PageTest
     public async Task Things_are_listed_with_what_they_do_and_their_facts()
     {
         await Library.Gear.AddAsync(A.Device("Meadow").Sized(70, 122).Drawing(9).Doing("drive.low"), new Ownership(), Cancel);
-        RenderPopovers();
         var page = Render<GearListPage>();
 
         page.WaitForAssertion(() => Assert.Contains("Meadow", page.Markup));
@@ -36,7 +35,6 @@ public sealed class GearListPageTests : PageTest
         await Library.Gear.AddAsync(A.Device("Meadow").Doing("drive.low"), new Ownership(), Cancel);
         await Library.Gear.AddAsync(A.Device("Tower").Doing("delay"), new Ownership(), Cancel);
         Navigation.NavigateTo(GigRigUrls.Gear + "?role=delay");
-        RenderPopovers();
         var page = Render<GearListPage>();
 
         page.WaitForAssertion(() => Assert.Contains("Tower", page.Markup));
@@ -47,7 +45,6 @@ public sealed class GearListPageTests : PageTest
     public async Task A_deleted_thing_is_offered_back_twice()
     {
         await Library.Gear.AddAsync(A.Device("Meadow"), new Ownership(), Cancel);
-        RenderPopovers();
         var page = Render<GearListPage>();
         page.WaitForElement("button[aria-label='Delete Meadow']").Click();
 

@@ -2,20 +2,21 @@ using GigRig.Data;
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Gear;
+using GigRig.Web.Tests.Hosting;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Gear;
 
 public sealed class GearListStateTests : IAsyncLifetime
 {
-    private StoredLibrary library = null!;
+    private Library library = null!;
     private GearListState state = null!;
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
     public async ValueTask InitializeAsync()
     {
-        library = await StoredLibrary.OpenAsync();
+        library = await Library.OpenAsync();
         await library.Gear.AddAsync(A.Device("Meadow").Doing("drive.low"), new Ownership(), Cancel);
         await library.Gear.AddAsync(A.Device("Tower").Doing("delay"), new Ownership(GearStatus.LentOut, "With Ada"), Cancel);
         await library.Gear.AddAsync(A.Device("Sold long ago").Doing("delay"), new Ownership(GearStatus.Gone), Cancel);
