@@ -39,6 +39,16 @@ public sealed partial class TextOfTheRepositoryTests
             select $"{file.Path}: {match.Groups[1].Value}");
 
     [Fact]
+    public void The_index_lists_every_document()
+    {
+        var index = File.ReadAllText(Repository.PathOf("docs/README.md"));
+
+        Offenders.None(
+            Directory.EnumerateFiles(Repository.PathOf("docs"), "*.md").Select(path => Path.GetFileName(path))
+                .Where(name => name != "README.md" && !index.Contains($"]({name})", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void Every_decision_has_a_number_of_its_own() =>
         Offenders.None(
             Repository.Files("docs/decisions", "*.md").Select(path => Path.GetFileName(path))
