@@ -47,9 +47,15 @@ public sealed class RigStore
     public Task<Stored<SavedRig>> SaveAsync(Stored<SavedRig> mine, CancellationToken cancel = default) =>
         table.SaveAsync(mine with { Item = mine.Item with { SavedUtc = Now() } }, cancel);
 
+    /// <exception cref="RefusedThingException">The name is empty, or one of the two too long.</exception>
     /// <exception cref="StaleVersionException">It was changed or deleted since it was read.</exception>
-    public Task<Stored<SavedRig>> RenameAsync(Guid id, int version, string name, string note, CancellationToken cancel = default) =>
-        table.ChangeAsync(id, version, row => (row.Name, row.Note) = (name, note), cancel);
+    public Task<Stored<SavedRig>> RenameAsync(Guid id, int version, string name, string note, CancellationToken cancel = default)
+    {
+        ValueList<Complaint> complaints = [.. PlainChecks.Name("/name", "name", name), .. PlainChecks.Note("/note", note)];
+        return complaints.Count > 0
+            ? throw new RefusedThingException($"rig \"{name}\"", complaints)
+            : table.ChangeAsync(id, version, row => (row.Name, row.Note) = (name, note), cancel);
+    }
 
     /// <summary>Its share links stop working, and work again once it is restored.</summary>
     /// <exception cref="StaleVersionException">It was changed or deleted since it was read.</exception>

@@ -38,18 +38,22 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
 
     public async Task<Stored<T>> AddAsync(T item, CancellationToken cancel)
     {
+        Require(item);
         await using var db = await databases.CreateDbContextAsync(cancel);
         var row = new TRow { Id = Guid.CreateVersion7(time.GetUtcNow()) };
         row.Set(item);
-        Require(row);
         db.Add(row);
         await db.SaveChangesAsync(cancel);
         return Read(row);
     }
 
-    public Task<Stored<T>> SaveAsync(Stored<T> mine, CancellationToken cancel) =>
-        ChangeAsync(mine.Id, mine.Version, row => row.Set(mine.Item), cancel);
+    public Task<Stored<T>> SaveAsync(Stored<T> mine, CancellationToken cancel)
+    {
+        Require(mine.Item);
+        return ChangeAsync(mine.Id, mine.Version, row => row.Set(mine.Item), cancel);
+    }
 
+    /// <summary>Changes a row as it is stored, where it still has the version given. What is changed is the caller's to check.</summary>
     public async Task<Stored<T>> ChangeAsync(Guid id, int version, Action<TRow> change, CancellationToken cancel)
     {
         await using var db = await databases.CreateDbContextAsync(cancel);
@@ -61,7 +65,6 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
         var entry = db.Entry(row);
         if (row.Version != version)
             throw new StaleVersionException(title, id, version, row.Version, Differences.In(entry));
-        Require(row);
         try
         {
             await db.SaveChangesAsync(cancel);
@@ -94,10 +97,13 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
         return true;
     }
 
-    private void Require(TRow row)
+    private void Require(T item)
     {
-        if (check(row.ToItem()).ToValueList() is { Count: > 0 } complaints)
-            throw new RefusedThingException(row.Title, complaints);
+        if (check(item).ToValueList() is not { Count: > 0 } complaints)
+            return;
+        var row = new TRow();
+        row.Set(item);
+        throw new RefusedThingException(row.Title, complaints);
     }
 
     private static Stored<T> Read(TRow row) => new(row.Id, row.Version, row.ToItem());

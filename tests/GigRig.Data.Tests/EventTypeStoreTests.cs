@@ -51,4 +51,16 @@ public sealed class EventTypeStoreTests
         Assert.Equal(Wedding, Assert.Single(await library.Events.AllAsync(Cancel)).Item);
         Assert.False(await library.Events.RestoreAsync(Guid.NewGuid(), Cancel));
     }
+
+    [Fact]
+    public async Task An_event_type_that_makes_no_sense_is_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        var refusal = await Assert.ThrowsAsync<RefusedThingException>(
+            () => library.Events.AddAsync(Wedding with { Needs = [Wedding.Needs[0], Wedding.Needs[0]], Sounds = [new("Solo", [])] }, Cancel));
+
+        Assert.Equal(["/needs/1/role", "/sounds/0/roles"], refusal.Complaints.Select(complaint => complaint.Path));
+        Assert.Empty(await library.Events.AllAsync(Cancel));
+    }
 }

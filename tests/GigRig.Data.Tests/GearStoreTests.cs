@@ -143,10 +143,31 @@ public sealed class GearStoreTests
 
         Assert.Equal(["/length", "/count", "/valueCents"], refusal.Complaints.Select(complaint => complaint.Path));
         Assert.Equal(
-            "The lead \"patch\" can't be stored. The length is 0 mm, but must be 1–100000 mm. The count is 1000, but must be 1–999. "
-            + "The value in hundredths is -1, but must be 0–1000000000.",
+            "The lead \"patch\" can't be stored. The length is 0 mm; give 1 to 100000 mm. The count is 1000; give 1 to 999. "
+            + "The value in hundredths is -1; give 0 to 1000000000.",
             refusal.Message);
         Assert.Equal([good], await library.Gear.LeadsAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task What_a_planning_problem_would_refuse_is_not_stored_in_the_first_place()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        var device = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.Device("echo").Sized(0, 120).Drawing(99_999), new(), Cancel));
+        var board = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.Board(depth: 140).Railed(100, 200), new(), Cancel));
+        var supply = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.Supply(A.Outlet("1"), A.Outlet("1")), new(), Cancel));
+        var amp = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.Amp() with { Name = "" }, new(), Cancel));
+        var item = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.AddAsync(A.OffBoard("clip").Doing("No Role"), new(), Cancel));
+        var adapters = await Assert.ThrowsAsync<RefusedThingException>(() => library.Gear.SaveAdaptersAsync(new(Guid.Empty, 0, new(Reverse: 100)), Cancel));
+
+        Assert.Equal(["/width", "/power/current"], device.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(["/rails/0"], board.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(["/outlets/1/id"], supply.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(["/name"], amp.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(["/functions/0/role"], item.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(["/reverse"], adapters.Complaints.Select(complaint => complaint.Path));
+        Assert.Equal(new GearLibrary([], [], [], [], [], [], [], PowerAdapters.None), await library.Gear.AllAsync(Cancel));
     }
 
     [Fact]

@@ -83,6 +83,21 @@ public sealed class RigStoreTests
     }
 
     [Fact]
+    public async Task A_rig_that_could_not_be_read_back_and_a_name_that_is_none_are_refused()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var problem = A.Draft().With(A.Device("echo")).Problem();
+        var saved = await library.Rigs.AddAsync("Jam", "", problem, A.Rig(), Cancel);
+
+        var far = await Assert.ThrowsAsync<RefusedThingException>(() => library.Rigs.AddAsync("Far", "", problem, A.Rig().Placing("echo", 200_000, 0), Cancel));
+        var nameless = await Assert.ThrowsAsync<RefusedThingException>(() => library.Rigs.RenameAsync(saved.Id, saved.Version, " ", "", Cancel));
+
+        Assert.Equal("/rig/placements/0/x", Assert.Single(far.Complaints).Path);
+        Assert.Equal("/name", Assert.Single(nameless.Complaints).Path);
+        Assert.Equal(["Jam"], (await library.Rigs.AllAsync(Cancel)).Select(rig => rig.Item.Name));
+    }
+
+    [Fact]
     public async Task A_rig_that_somebody_else_spoilt_is_named_and_the_others_stay_readable()
     {
         await using var library = await LibraryOnDisk.NewAsync();

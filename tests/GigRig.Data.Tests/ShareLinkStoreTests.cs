@@ -55,7 +55,7 @@ public sealed class ShareLinkStoreTests
 
         var nameless = await Assert.ThrowsAsync<RefusedThingException>(() => library.Links.CreateAsync(rig.Id, "", cancel: Cancel));
 
-        Assert.Equal("The share link can't be stored. The name is empty. Give it 1–200 characters.", nameless.Message);
+        Assert.Equal("The share link can't be stored. The name is empty; give 1 to 200 characters.", nameless.Message);
         Assert.StartsWith("There is no rig with the id 00000000-0000-0000-0000-000000000000 to share. Save it first.", noRig.Message);
         Assert.StartsWith("The link would expire at 2027-03-06 20:15:00Z, which has passed. Choose a later time.", late.Message);
     }

@@ -7,25 +7,27 @@ namespace GigRig.Data.Checks;
 
 /// <summary>
 /// What a planning problem would refuse is not stored in the first place, and by the very same checks: each thing is put into a problem of
-/// its own. The paths of the complaints start at the thing.
+/// its own. The paths of the complaints start at the thing. Its id does not matter here: the store gives it one.
 /// </summary>
 internal static class ProblemParts
 {
+    private static readonly GearId AnyId = new("thing of the check");
+
     private static readonly RigProblemDraft Bare = new()
     {
         Board = new Board(new("board of the check"), "board", 100.Mm, 100.Mm, Grams.Zero, [], [], Overhang.Usual),
         Event = new EventType("event", [], [], EventLimits.None),
     };
 
-    public static IEnumerable<Complaint> Of(Device device) => Of(Bare with { Devices = [device] }, "/devices/0");
+    public static IEnumerable<Complaint> Of(Device device) => Of(Bare with { Devices = [device with { Id = AnyId }] }, "/devices/0");
 
-    public static IEnumerable<Complaint> Of(Board board) => Of(Bare with { Board = board }, "/board");
+    public static IEnumerable<Complaint> Of(Board board) => Of(Bare with { Board = board with { Id = AnyId } }, "/board");
 
-    public static IEnumerable<Complaint> Of(Supply supply) => Of(Bare with { Supply = supply }, "/supply");
+    public static IEnumerable<Complaint> Of(Supply supply) => Of(Bare with { Supply = supply with { Id = AnyId } }, "/supply");
 
-    public static IEnumerable<Complaint> Of(Amp amp) => Of(Bare with { Amp = amp }, "/amp");
+    public static IEnumerable<Complaint> Of(Amp amp) => Of(Bare with { Amp = amp with { Id = AnyId } }, "/amp");
 
-    public static IEnumerable<Complaint> Of(OffBoardItem item) => Of(Bare with { OffBoard = [item] }, "/offBoard/0");
+    public static IEnumerable<Complaint> Of(OffBoardItem item) => Of(Bare with { OffBoard = [item with { Id = AnyId }] }, "/offBoard/0");
 
     public static IEnumerable<Complaint> Of(PowerAdapters adapters) => Of(Bare with { Adapters = adapters }, "/adapters");
 

@@ -1,4 +1,4 @@
-using GigRig.Domain.Events;
+using GigRig.Domain.Documents;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
@@ -50,6 +50,7 @@ internal static class StoreChecks
     [
         .. PlainChecks.Name("/name", "name", rig.Name),
         .. PlainChecks.Note("/note", rig.Note),
+        .. RigJson.Read(RigJson.Write(rig.Rig)) is RigCheck.Refused refused ? refused.Complaints.Select(complaint => complaint with { Path = "/rig" + complaint.Path }) : [],
         .. from rule in RigRules
            from broken in rule.Check(rig.Problem, rig.Rig)
            select new Complaint("/rig", broken.Amount, rule.Sentence, broken.Sentence),

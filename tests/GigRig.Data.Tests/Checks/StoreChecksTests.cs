@@ -29,9 +29,9 @@ public sealed class StoreChecksTests
         Assert.Equal(good, !StoreChecks.Of(A.Lead() with { Length = length.Mm, Count = count }).Any());
 
     [Theory]
-    [InlineData("", "The name is empty. Give it 1–200 characters.")]
-    [InlineData("  ", "The name is empty. Give it 1–200 characters.")]
-    [InlineData("a\u0007b", "The name \"a�b\" holds a control character. Take it out.")]
+    [InlineData("", "The name is empty; give 1 to 200 characters.")]
+    [InlineData("  ", "The name is empty; give 1 to 200 characters.")]
+    [InlineData("a\u0007b", "The name \"a�b\" holds a control character; take it out.")]
     public void A_name_is_there_and_printable(string name, string message) =>
         Assert.Equal(message, Assert.Single(StoreChecks.Of(A.Instrument() with { Name = name })).Message);
 
@@ -42,16 +42,16 @@ public sealed class StoreChecksTests
         Assert.Equal("201 characters", Assert.Single(PlainChecks.Name("/name", "name", new string('x', 201))).Value);
         Assert.Empty(PlainChecks.Note("/note", new string('x', 4000)));
         Assert.Equal("at most 4000 characters", Assert.Single(PlainChecks.Note("/note", new string('x', 4001))).Limit);
-        Assert.Equal("The note holds a control character. Take it out.", Assert.Single(PlainChecks.Note("/note", "a\0b")).Message);
+        Assert.Equal("The note holds a control character; take it out.", Assert.Single(PlainChecks.Note("/note", "a\0b")).Message);
     }
 
     [Fact]
     public void Words_outside_the_known_ones_are_named() => Assert.Equal(
-        "The kind 9 is unknown. Use one of: Patch, Instrument, Loop, Power.",
+        "The kind 9 is unknown; give one of: Patch, Instrument, Loop, Power.",
         Assert.Single(StoreChecks.Of(A.Lead() with { Kind = (LeadKind)9 })).Message);
 
     [Fact]
     public void A_role_key_is_well_formed() => Assert.Equal(
-        new Complaint("/key", "Bird Song", "1–60 lower-case letters, digits, - and .", "The key \"Bird Song\" can't be a role. Use 1–60 lower-case letters, digits and -, with dots between narrower parts."),
+        new Complaint("/key", "Bird Song", "1 to 60 of a-z, 0-9, - and dots between parts", "The key \"Bird Song\" is not well formed; use lower-case letters, digits, - and dots between parts, at most 60."),
         Assert.Single(StoreChecks.Of(new OwnRole(new("Bird Song"), "Bird song"))));
 }

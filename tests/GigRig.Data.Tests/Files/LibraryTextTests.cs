@@ -26,7 +26,7 @@ public sealed class LibraryTextTests
             from content in AnyLibrary.Content
             from at in Gen.Double[0, 1]
             from cut in Gen.Int[0, 40]
-            from put in Gen.OneOf("", "\0", "{", "}", "[", "]", "\"", "-", "1e999", "NaN", "99999999999", "null", "\"\\ud800\"", ",", "é")
+            from put in Gen.OneOf("", "\0", "{", "}", "[", "]", "\"", "-", "1e999", "NaN", "99999999999", "2147483647", "-2147483648", "null", "\"\\ud800\"", ",", "é")
             select Spoil(Encoding.UTF8.GetBytes(LibraryText.Write(content)), at, cut, Encoding.UTF8.GetBytes(put));
 
         spoilt.Sample(
@@ -36,7 +36,7 @@ public sealed class LibraryTextTests
                 var read = LibraryText.Read(bytes, complaints);
                 Assert.Equal(read is null, complaints.All.Count > 0);
             },
-            iter: 300,
+            iter: 400,
             threads: 1);
     }
 
