@@ -9,6 +9,10 @@ internal static class Ask
     public static Task<PlanOutcome> Planner(RigProblemDraft draft) =>
         new RigPlanner().PlanAsync(draft.Problem(), cancel: TestContext.Current.CancellationToken);
 
+    /// <summary>Without looking for reasons and repairs.</summary>
+    public static Task<PlanOutcome> Quietly(RigProblemDraft draft) =>
+        new RigPlanner().PlanAsync(draft.Problem(), PlannerOptions.Default with { Explain = false }, cancel: TestContext.Current.CancellationToken);
+
     public static async Task<PlanOutcome.Proposed> Proposed(RigProblemDraft draft) =>
         Assert.IsType<PlanOutcome.Proposed>(await Planner(draft));
 

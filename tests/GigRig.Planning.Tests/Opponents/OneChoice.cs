@@ -1,0 +1,11 @@
+using GigRig.Domain.Gear;
+
+namespace GigRig.Planning.Tests.Opponents;
+
+/// <summary>A set of things within the limits, and what it brings wherever it stands and however it is fed.</summary>
+/// <param name="Missing">How many musts, needs and sounds, it does not meet.</param>
+internal sealed record OneChoice(IReadOnlyList<Device> Devices, IReadOnlyList<OffBoardItem> OffBoard, int Missing, long Wants, int Rating, int Mass)
+{
+    /// <summary>Smaller is better.</summary>
+    public (int, long, int, int, int) Order => (Missing, -Wants, -Rating, Devices.Count, Mass);
+}

@@ -1,0 +1,78 @@
+using CsCheck;
+using GigRig.Domain;
+using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
+
+namespace GigRig.TestKit.Generating;
+
+/// <summary>Questions in which many things compete for little, so that the best rig is seldom the obvious one.</summary>
+public static class GenContest
+{
+    /// <summary>Up to six passive devices before a board that holds about half of them: space decides.</summary>
+    public static Gen<RigProblemDraft> Crowded { get; } =
+        from size in Gen.Select(Gen.Int[4, 8], Gen.Int[3, 6])
+        from draft in Wanting(Gen.Int[4, 6], size.Item1, size.Item2)
+        select draft with { Devices = draft.Devices.Select(device => device with { Power = null }).ToValueList(), Supply = null };
+
+    /// <summary>Up to five powered devices on a board with room to spare: the outlets decide.</summary>
+    public static Gen<RigProblemDraft> Hungry { get; } =
+        from draft in Wanting(Gen.Int[2, 5], width: 22, depth: 4)
+        from outlets in Gen.Int[1, 4].SelectMany(count => GenSupply.All(count, GenSupply.Outlet))
+        from supply in GenSupply.Small
+        from adapters in Gen.Int[0, 3].Array[4]
+        select draft with
+        {
+            Board = draft.Board with { Rails = [], KeepOuts = [], ClearanceOver = null },
+            Supply = supply with { Mount = SupplyMount.Off, Size = null, Outlets = outlets },
+            Adapters = new(adapters[0], adapters[1], adapters[2], adapters[3]),
+            Devices = draft.Devices.Select((device, i) => Thirsty(device, mayHaveBattery: i == 0)).ToValueList(),
+        };
+
+    /// <summary>Too large to try everything: up to 20 devices on up to 16 × 10 mm.</summary>
+    public static Gen<RigProblemDraft> Larger { get; } =
+        from size in Gen.Select(Gen.Int[10, 16], Gen.Int[5, 10])
+        from draft in Wanting(Gen.Int[12, 20], size.Item1, size.Item2)
+        from supply in GenSupply.Small
+        select draft with { Supply = supply };
+
+    /// <summary>Small enough to try everything, of every kind.</summary>
+    public static Gen<RigProblemDraft> Mixed { get; } = Gen.OneOf(GenProblem.SmallDraft, Crowded, Hungry);
+
+    private static Device Thirsty(Device device, bool mayHaveBattery) => device with
+    {
+        Turns = [Turn.None],
+        Jacks = [],
+        Power = device.Power is { } need ? need with { Battery = mayHaveBattery && need.Battery } : new PowerNeed(9.V, 12.V, 50.MilliA),
+    };
+
+    /// <summary>Everything there is to want is wanted, seldom more than that.</summary>
+    private static Gen<RigProblemDraft> Wanting(Gen<int> counts, int width, int depth) =>
+        from board in GenBoard.Small
+        from count in counts
+        from devices in GenSupply.All(count, GenGear.Device)
+        from draft in GenProblem.SmallDraft
+        from weights in Gen.Int[1, 9].Array[Roles.Count]
+        from must in Gen.Int[0, 4 * Roles.Count]
+        select draft with
+        {
+            Board = board with
+            {
+                Width = width.Mm,
+                Depth = depth.Mm,
+                Rails = board.Rails.Where(rail => rail.To.Value <= depth).ToValueList(),
+                KeepOuts = board.KeepOuts.Where(k => k.Right.Value <= width && k.Rear.Value <= depth).ToValueList(),
+            },
+            Devices = devices,
+            Event = draft.Event with
+            {
+                Needs = Roles.Select((role, i) => new Need(role, i == must ? NeedLevel.Must : NeedLevel.Want, weights[i])).ToValueList(),
+                Sounds = draft.Event.Sounds.Select(sound => sound with { Level = NeedLevel.Want }).ToValueList(),
+            },
+            Options = draft.Options with { Pin = [], Ban = [] },
+        };
+
+    private static ValueList<Role> Roles => [new("drive"), new("drive.high"), new("delay"), new("reverb"), new("tuner")];
+}
