@@ -10,7 +10,7 @@ namespace GigRig.Planning.Tests;
 /// <summary>The planner against trying everything, on random tiny problems: the same first four tiers, impossible exactly where it is.</summary>
 public sealed class RigPlannerAgainstExhaustiveTests
 {
-    private const int Problems = 800;
+    private const int Problems = 600;
 
     [Fact]
     public Task Of_any_kind() => GenProblem.SmallDraft.SampleAsync(MatchAsync, iter: Problems);
