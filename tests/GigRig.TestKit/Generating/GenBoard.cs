@@ -20,14 +20,10 @@ public static class GenBoard
         from rails in Gen.Frequency((4, Gen.Const<ValueList<Rail>>([])), (1, RailsOn(depth)))
         from keepOuts in Gen.Frequency((4, Gen.Const<ValueList<Rect>>([])), (1, KeepOutOn(width, depth)))
         from overhang in Overhangs
-        from load in Seldom(Gen.Int[0, 15].Select(hundreds => (100 * hundreds).G))
-        from under in Seldom(Gen.Int[0, 4].Select(millimetres => millimetres.Mm))
-        from over in Seldom(Gen.Int[1, 4].Select(millimetres => millimetres.Mm))
+        from load in GenMany.Seldom(Gen.Int[0, 15].Select(hundreds => (100 * hundreds).G))
+        from under in GenMany.Seldom(Gen.Int[0, 4].Select(millimetres => millimetres.Mm))
+        from over in GenMany.Seldom(Gen.Int[1, 4].Select(millimetres => millimetres.Mm))
         select new Board(new("board"), "Board", width.Mm, depth.Mm, (1000 * mass).G, rails, keepOuts, overhang, load, under, over);
-
-    /// <summary>Null four times in five.</summary>
-    public static Gen<T?> Seldom<T>(Gen<T> some)
-        where T : struct => Gen.Frequency((4, Gen.Const((T?)null)), (1, some.Select(value => (T?)value)));
 
     /// <summary>One or two rails that do not overlap.</summary>
     private static Gen<ValueList<Rail>> RailsOn(int depth) =>

@@ -19,15 +19,15 @@ public static class GenEvent
     public static Gen<EventLimits> Limits { get; } = Gen.Frequency(
         (3, Gen.Const(EventLimits.None)),
         (1, Gen.Select(
-            GenBoard.Seldom(Gen.Int[0, 15].Select(kilos => (1000 * kilos).G)),
-            GenBoard.Seldom(Gen.Int[0, 4]),
-            GenBoard.Seldom(Gen.Int[0, 90]),
+            GenMany.Seldom(Gen.Int[0, 15].Select(kilos => (1000 * kilos).G)),
+            GenMany.Seldom(Gen.Int[0, 4]),
+            GenMany.Seldom(Gen.Int[0, 90]),
             (mass, devices, free) => new EventLimits(mass, devices, free))));
 
     public static Gen<EventType> Small { get; } =
         from needs in Need.Array[0, 4]
         from count in Gen.Int[0, 2]
-        from sounds in GenSupply.All(count, Sound)
+        from sounds in GenMany.Each(count, Sound)
         from limits in Limits
         from chain in Gen.Enum<ChainPolicy>()
         select new EventType("Night", needs.DistinctBy(need => need.Role).ToValueList(), sounds, limits, chain);

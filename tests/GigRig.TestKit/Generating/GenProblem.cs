@@ -26,9 +26,9 @@ public static class GenProblem
         from adapters in GenSupply.Adapters
         from amp in Gen.Frequency((1, GenGear.Amp.Select(amp => (Amp?)amp)), (1, Gen.Const((Amp?)null)))
         from deviceCount in Gen.Int[0, mostDevices]
-        from devices in GenSupply.All(deviceCount, GenGear.Device)
+        from devices in GenMany.Each(deviceCount, GenGear.Device)
         from offBoardCount in Gen.Int[0, 2]
-        from offBoard in GenSupply.All(offBoardCount, GenGear.OffBoard)
+        from offBoard in GenMany.Each(offBoardCount, GenGear.OffBoard)
         from night in GenEvent.Small
         from options in OptionsFor([.. devices.Select(device => device.Id), .. offBoard.Select(item => item.Id)])
         select new RigProblemDraft

@@ -20,20 +20,14 @@ public static class GenSupply
 
     public static Gen<Supply> Small { get; } =
         from count in Gen.Int[0, 4]
-        from outlets in All(count, Outlet)
+        from outlets in GenMany.Each(count, Outlet)
         from mount in Gen.Enum<SupplyMount>()
         from size in Gen.Select(Gen.Int[1, 3], Gen.Int[1, 3], Gen.Int[1, 3], (width, depth, height) => new BodySize(width.Mm, depth.Mm, height.Mm))
         from mass in Gen.Int[0, 9]
-        from total in GenBoard.Seldom(Gen.Int[5, 40].Select(tens => (10 * tens).MilliA))
+        from total in GenMany.Seldom(Gen.Int[5, 40].Select(tens => (10 * tens).MilliA))
         select new Supply(new("supply"), "Supply", (100 * mass).G, mount, mount == SupplyMount.Off ? null : size, outlets, total);
 
     public static Gen<PowerAdapters> Adapters { get; } = Gen.Frequency(
         (1, Gen.Const(PowerAdapters.None)),
         (2, Gen.Select(Gen.Int[0, 2], Gen.Int[0, 2], Gen.Int[0, 1], Gen.Int[0, 2], (reverse, parallel, series, splitter) => new PowerAdapters(reverse, parallel, series, splitter))));
-
-    /// <summary>One of each index.</summary>
-    public static Gen<ValueList<T>> All<T>(int count, Func<int, Gen<T>> one) =>
-        Enumerable.Range(0, count).Aggregate(
-            Gen.Const<ValueList<T>>([]),
-            (before, index) => Gen.Select(before, one(index), (list, item) => (ValueList<T>)[.. list, item]));
 }
