@@ -20,7 +20,7 @@ public static class GenContest
     /// <summary>Up to five powered devices on a board with room to spare: the outlets decide.</summary>
     public static Gen<RigProblemDraft> Hungry { get; } =
         from draft in Wanting(Gen.Int[2, 5], width: 22, depth: 4)
-        from outlets in Gen.Int[1, 4].SelectMany(count => GenSupply.All(count, GenSupply.Outlet))
+        from outlets in Gen.Int[1, 4].SelectMany(count => GenMany.Each(count, GenSupply.Outlet))
         from supply in GenSupply.Small
         from adapters in Gen.Int[0, 3].Array[4]
         select draft with
@@ -52,7 +52,7 @@ public static class GenContest
     private static Gen<RigProblemDraft> Wanting(Gen<int> counts, int width, int depth) =>
         from board in GenBoard.Small
         from count in counts
-        from devices in GenSupply.All(count, GenGear.Device)
+        from devices in GenMany.Each(count, GenGear.Device)
         from draft in GenProblem.SmallDraft
         from weights in Gen.Int[1, 9].Array[Roles.Count]
         from must in Gen.Int[0, 4 * Roles.Count]
