@@ -9,7 +9,7 @@ public sealed record PlannerOptions
     public int Seed { get; init; } = 20260101;
 
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
-    public int RoundsBeforeGeometry { get; init; } = 40;
+    public int RoundsBeforeGeometry { get; init; } = 12;
 
     /// <summary>How long one question of fit may take before it is left open. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);

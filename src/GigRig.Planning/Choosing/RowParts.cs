@@ -50,7 +50,8 @@ internal sealed class RowParts
     private void AddFor(int[] lines)
     {
         var always = lines.Select(line => ways.Where(w => w.Stance.AlwaysCrosses(line)).ToArray()).ToArray();
-        if (always.All(a => a.Length < 2))
+        // Without plugs at the sides there are no gaps to count, and the bound along the line says all.
+        if (always.All(a => a.Length < 2 || a.All(w => !w.Stance.LeftSide.Any() && !w.Stance.RightSide.Any())))
             return;
         var crossings = lines.Select(_ => new List<(Way Way, BoolVar Crosses)>()).ToArray();
         foreach (var way in ways)

@@ -45,8 +45,7 @@ internal sealed class GeometryModel
             AddPiece([.. poses.Select(p => shape.Poses[p].Pieces[piece])], turns, x, y, literal, piece == 0, $"{name} {piece}");
         SpaceSwitches(shape, poses, turns, x, y, literal);
         var stood = new Stood(shape, poses, turns, x, y, literal, [.. poses.Select(p => stances[p]!)]);
-        if (literal is null)
-            KeepSideBySide(stood);
+        KeepSideBySide(stood);
         things.Add(stood);
         return true;
     }
@@ -74,7 +73,7 @@ internal sealed class GeometryModel
     private void Precede(Stood left, int p, Stood right, int q, ILiteral when)
     {
         var apartBy = left.Stances[p].Pose.Width + PlugGap.Least(left.Stances[p], right.Stances[q]);
-        model.Add(right.X - left.X >= apartBy).OnlyEnforceIf([when, .. left.Turns.Skip(p).Take(1), .. right.Turns.Skip(q).Take(1)]);
+        model.Add(right.X - left.X >= apartBy).OnlyEnforceIf([when, .. left.Turns.Skip(p).Take(1), .. right.Turns.Skip(q).Take(1), .. new[] { left.Present, right.Present }.OfType<BoolVar>()]);
     }
 
     /// <summary>Things alike may be kept in order along x, so that their swaps are not searched.</summary>
