@@ -14,7 +14,8 @@ public sealed class DatabaseStartTests
     [Fact]
     public async Task A_first_start_makes_the_folder_and_an_empty_library()
     {
-        await using var library = LibraryOnDisk.Unopened(Path.Combine(Path.GetTempPath(), $"gigrig-test-{Guid.NewGuid():n}", "deeper"));
+        await using var around = LibraryOnDisk.Unopened();
+        await using var library = LibraryOnDisk.Unopened(Path.Combine(around.Folder.Path, "deeper"));
 
         await library.OpenAsync();
 
