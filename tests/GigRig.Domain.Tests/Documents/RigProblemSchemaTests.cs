@@ -1,10 +1,17 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
+using CsCheck;
 using GigRig.Domain.Documents;
+using GigRig.Domain.Rigs;
+using GigRig.TestKit.Generating;
+using Json.Schema;
 
 namespace GigRig.Domain.Tests.Documents;
 
 public sealed class RigProblemSchemaTests
 {
+    private static readonly JsonSchema Independent = JsonSchema.FromText(RigProblemSchema.Text);
+
     private static readonly JsonNode Schema = JsonNode.Parse(RigProblemSchema.Text)!;
 
     [Fact]
@@ -40,6 +47,35 @@ public sealed class RigProblemSchemaTests
     [Fact]
     public void It_lists_the_words_of_each_choice() =>
         Assert.Equal(["under", "top", "off"], Schema["properties"]!["supply"]!["properties"]!["mount"]!["enum"]!.AsArray().Select(word => (string)word!));
+
+    [Fact]
+    public void Another_reader_of_the_schema_accepts_the_example_and_whatever_is_written()
+    {
+        Assert.True(Holds(RigProblemJsonTests.Example()));
+        GenProblem.Small.Sample(problem => Holds(RigProblemJson.Write(problem)), iter: 200);
+    }
+
+    [Theory]
+    [InlineData("\"width\": 460", "\"width\": 4600")]
+    [InlineData("\"width\": 460", "\"width\": 46.5")]
+    [InlineData("\"width\": 460", "\"widht\": 460")]
+    [InlineData("\"mount\": \"under\"", "\"mount\": \"below\"")]
+    [InlineData("\"volts\": [9]", "\"volts\": []")]
+    [InlineData("\"max\": 12.5", "\"max\": 61")]
+    [InlineData("\"rating\": 5", "\"rating\": 6")]
+    [InlineData("rig-problem/1", "rig-problem/2")]
+    public void What_the_reader_refuses_for_its_shape_or_its_range_another_reader_of_the_schema_refuses_too(string sound, string spoilt)
+    {
+        var json = RigProblemJsonTests.Example().Replace(sound, spoilt, StringComparison.Ordinal);
+        Assert.IsType<ProblemCheck.Refused>(RigProblemJson.Read(json));
+        Assert.False(Holds(json));
+    }
+
+    private static bool Holds(string json)
+    {
+        using var document = JsonDocument.Parse(json);
+        return Independent.Evaluate(document.RootElement).IsValid;
+    }
 
     private static IEnumerable<JsonNode> Nodes(JsonNode node) => node switch
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using GigRig.Domain.Rigs.Checks;
 
 namespace GigRig.Domain.Documents.Reading;
 
@@ -42,7 +43,7 @@ internal static class SafeJson
         _ => element.GetRawText().Shortened(),
     };
 
-    public static string Shortened(this string text) => text.Length <= LongestShown ? text : text[..LongestShown] + "…";
+    public static string Shortened(this string text) => text.Shortened(LongestShown);
 
     public static bool Has<TAttribute>(this JsonPropertyInfo property)
         where TAttribute : Attribute => property.AttributeProvider?.IsDefined(typeof(TAttribute), inherit: false) == true;

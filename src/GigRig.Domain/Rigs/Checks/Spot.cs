@@ -45,6 +45,8 @@ internal readonly record struct Spot(CheckList List, string Pointer, string Thin
             Say(member, Shown(text), $"1 to {longest} characters", $"The {Spoken(member)} of {Thing} has {text.Length} characters; give at most {longest}.");
         else if (text.Any(char.IsControl))
             Say(member, Shown(text), "no control characters", $"The {Spoken(member)} of {Thing} holds a line break or another control character; take it out.");
+        else if (text.HasLostCharacters())
+            Say(member, Shown(text), "readable characters", $"The {Spoken(member)} of {Thing} holds a character that was lost on the way; type it again.");
     }
 
     public void Count(string member, int count, int most, string? nouns = null)
@@ -63,11 +65,7 @@ internal readonly record struct Spot(CheckList List, string Pointer, string Thin
     }
 
     /// <summary>Cut short, with what cannot be printed left out.</summary>
-    public static string Shown(string? text)
-    {
-        var printable = new string([.. (text ?? "").Where(c => !char.IsControl(c)).Take(LongestShown)]);
-        return text?.Length > LongestShown ? printable + "…" : printable;
-    }
+    public static string Shown(string? text) => new string([.. (text ?? "").Where(c => !char.IsControl(c))]).Shortened(LongestShown);
 
     public static string Capital(string sentence) => sentence.Length == 0 ? sentence : char.ToUpper(sentence[0], CultureInfo.InvariantCulture) + sentence[1..];
 

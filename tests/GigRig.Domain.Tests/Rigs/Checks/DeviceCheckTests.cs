@@ -33,6 +33,18 @@ public sealed class DeviceCheckTests
         "/devices/0/name", "Echo", "no control characters", "The name of device Echo holds a line break or another control character; take it out.");
 
     [Fact]
+    public void A_lost_character_in_a_name_is_refused() => Assert.All(
+        new[] { "Ec\ud83c", "Ec\ufffd" },
+        name => Complain.AboutDevice(
+            device => device with { Name = name },
+            "/devices/0/name", name, "readable characters", $"The name of device {name} holds a character that was lost on the way; type it again."));
+
+    [Fact]
+    public void A_long_name_is_not_cut_through_a_character() => Complain.AboutDevice(
+        device => device with { Name = new string('x', 39) + string.Concat(Enumerable.Repeat("\ud83c\udfb8", 100)) },
+        "/devices/0/name", new string('x', 39) + "…", "1 to 200 characters", $"The name of device {new string('x', 39)}… has 239 characters; give at most 200.");
+
+    [Fact]
     public void A_device_that_may_stand_in_no_way_is_refused() => Complain.AboutDevice(
         device => device.Turning(),
         "/devices/0/turns", "nothing", "0, 90, 180 or 270, each once", "Device Echo may stand in no way at all; give at least one turn.");
