@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
@@ -48,9 +49,19 @@ public sealed class DeviceForm : GearForm<Device>
 
     public List<FunctionRow> Functions { get; set; } = [new()];
 
+    public override void Check()
+    {
+        if (Read() is { } owned)
+            Sketch = owned.Thing;
+    }
+
     public override IEnumerable<string> UsedRoles => Functions.Select(row => row.Role);
 
     protected override string PlaceInDocument => "devices/0";
+
+    /// <summary>The device as typed, while it makes sense; what it last was, while it does not.</summary>
+    [JsonIgnore]
+    public Device? Sketch { get; private set; }
 
     /// <summary>Fills in the size of a generic enclosure, and where its jacks usually are.</summary>
     public void StartFrom(EnclosureShape shape)
