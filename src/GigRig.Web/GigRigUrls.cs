@@ -15,6 +15,7 @@ public static class GigRigUrls
     public const string LibraryFile = "/library/file";
     public const string SharedRoute = "/s/{Token}";
     public const string ApiPlan = "/api/v1/plan";
+    public const string OpenApi = "/openapi/v1.json";
     public const string ApiSchema = "/api/v1/schema/rig-problem";
     public const string HealthLive = "/health/live";
     public const string HealthReady = "/health/ready";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using GigRig.Data;
+using GigRig.Web.Api;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Features.ImportExport;
@@ -37,6 +38,8 @@ internal static class HostingExtensions
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
         services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
+        services.AddPlanApi();
+        services.AddGearPages().AddEventPages().AddPlanPage();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }
@@ -45,6 +48,7 @@ internal static class HostingExtensions
     {
         app.UseExceptionHandler(GigRigUrls.Error, createScopeForErrors: true);
         app.UseSecurityHeaders();
+        app.UseApiFailures();
         app.UseOwnOriginOnly();
         app.UseWhen(
             context => !GigRigUrls.IsApi(context.Request.Path),
@@ -55,6 +59,8 @@ internal static class HostingExtensions
         app.MapGigRigHealth();
         app.MapLibraryFile();
         app.MapSharedRig();
+        app.MapPlanApi();
+        app.MapOpenApi(GigRigUrls.OpenApi);
         // The frame policy is part of our own header; a second one here would only repeat it.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
     }

@@ -1,5 +1,8 @@
+using GigRig.Web.Queue;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace GigRig.Web.Tests.Hosting;
 
@@ -8,7 +11,15 @@ public sealed class TestApp : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("gigrig-web-");
 
-    protected override void ConfigureWebHost(IWebHostBuilder builder) => builder.UseSetting("GIGRIG_DATA", data.FullName);
+    /// <summary>Stands in for the planner where a test needs a slow one.</summary>
+    internal AskPlanner? Ask { get; init; }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("GIGRIG_DATA", data.FullName);
+        if (Ask is not null)
+            builder.ConfigureTestServices(services => services.AddSingleton(Ask));
+    }
 
     protected override void Dispose(bool disposing)
     {

@@ -9,7 +9,7 @@ namespace GigRig.Web.Features.Share;
 /// </summary>
 internal static class SharedRigEndpoint
 {
-    public static void MapSharedRig(this IEndpointRouteBuilder routes) => routes.MapGet(GigRigUrls.SharedRoute, AnswerAsync);
+    public static void MapSharedRig(this IEndpointRouteBuilder routes) => routes.MapGet(GigRigUrls.SharedRoute, AnswerAsync).ExcludeFromDescription();
 
     private static async Task<RazorComponentResult<SharedRigDocument>> AnswerAsync(string token, SharedRigReader reader, HttpResponse response, CancellationToken cancel)
     {
