@@ -21,31 +21,14 @@ public sealed class PlanApiQueueTests
         var slow = new TaskCompletionSource<PlanOutcome>();
         using var app = new TestApp { Ask = (_, _, _) => slow.Task };
         using var client = app.CreateClient();
-        var waiting = Enumerable.Range(0, PlanQueue.DefaultAtOnce + PlanQueue.DefaultWaiting).Select(_ => SendAsync(client, Cancel)).ToList();
+        var asked = Enumerable.Range(0, PlanQueue.DefaultAtOnce + PlanQueue.DefaultWaiting + 1).Select(_ => SendAsync(client, Cancel)).ToList();
 
-        HttpResponseMessage turnedAway;
-        do
-        {
-            // The requests above arrive in their own time; as long as there is room this one would wait, too.
-            using var patience = CancellationTokenSource.CreateLinkedTokenSource(Cancel);
-            patience.CancelAfter(TimeSpan.FromMilliseconds(500));
-            try
-            {
-                turnedAway = await SendAsync(client, patience.Token);
-            }
-            catch (OperationCanceledException) when (!Cancel.IsCancellationRequested)
-            {
-                continue;
-            }
-
-            break;
-        }
-        while (true);
+        var turnedAway = await await Task.WhenAny(asked);
 
         Assert.Equal(HttpStatusCode.ServiceUnavailable, turnedAway.StatusCode);
         Assert.Equal(TimeSpan.FromSeconds(5), turnedAway.Headers.RetryAfter!.Delta);
         slow.SetResult(new PlanOutcome.Undecided(0, TimeSpan.Zero));
-        Assert.All(await Task.WhenAll(waiting), answer => Assert.Equal(HttpStatusCode.OK, answer.StatusCode));
+        Assert.Equal(asked.Count - 1, (await Task.WhenAll(asked)).Count(answer => answer.StatusCode == HttpStatusCode.OK));
     }
 
     [Fact]

@@ -169,12 +169,12 @@ public sealed class PlanPageStateTests : IAsyncLifetime
     [Fact]
     public async Task A_question_that_makes_no_sense_is_refused_with_its_complaints()
     {
-        await library.WithAsync(A.Board(5000, 140) with { Name = "A board too wide" });
         using var state = await LoadedAsync(RealPlanner);
 
+        state.TogglePin(new("a thing of somebody else"));
         await state.PlanAsync();
 
-        Assert.Contains("5000", Assert.Single(state.Complaints).Message);
+        Assert.Contains("a thing of somebody else", Assert.Single(state.Complaints).Message);
         Assert.Null(state.Answer);
     }
 
