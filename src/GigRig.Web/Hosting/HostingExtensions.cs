@@ -39,7 +39,6 @@ internal static class HostingExtensions
         services.AddPlanQueue();
         services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
         services.AddPlanApi();
-        services.AddGearPages().AddEventPages().AddPlanPage();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
     }
