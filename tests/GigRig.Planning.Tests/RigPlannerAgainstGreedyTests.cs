@@ -2,11 +2,11 @@ using CsCheck;
 using GigRig.Domain;
 using GigRig.Domain.Events;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Rules;
 using GigRig.Domain.Wishes;
 using GigRig.Planning.Tests.Opponents;
 using GigRig.TestKit.Building;
 using GigRig.TestKit.Generating;
+using GigRig.TestKit.Judging;
 
 namespace GigRig.Planning.Tests;
 
@@ -22,14 +22,14 @@ public sealed class RigPlannerAgainstGreedyTests
             var problem = draft.Problem();
             if (new GreedyPlanner(problem).Rig() is not { } rig)
                 return;
-            Assert.Empty(RuleBook.Check(problem, rig));
+            Assert.Empty(NaiveRigChecker.Faults(problem, rig));
 
             var proposed = Assert.IsType<PlanOutcome.Proposed>(await Ask.Quietly(draft));
 
             if (proposed.Proven)
                 Assert.InRange(proposed.Best.Score.CompareChoice(Scorer.Score(problem, rig)), 0, 1);
             Assert.InRange(Scorer.Score(problem, rig).Wants, 0, proposed.Bound);
-            Assert.Empty(RuleBook.Check(problem, proposed.Best.Rig));
+            Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));
         }, iter: Problems);
 
     [Fact]
@@ -43,6 +43,16 @@ public sealed class RigPlannerAgainstGreedyTests
 
             Assert.IsNotType<PlanOutcome.Impossible>(outcome);
         }, iter: Problems);
+
+    [Fact]
+    public Task It_is_at_least_as_good_as_the_rig_the_question_was_made_for() =>
+        GenFeasible.Pair.SampleAsync(async made =>
+        {
+            var proposed = Assert.IsType<PlanOutcome.Proposed>(await Ask.Quietly(made.Problem.Draft));
+
+            Assert.True(proposed.Proven);
+            Assert.InRange(proposed.Best.Score.CompareChoice(Scorer.Score(made.Problem, made.Rig)), 0, 1);
+        }, iter: 4 * Problems);
 
     /// <summary>Everything in the rig pinned, everything it can do a must.</summary>
     private static RigProblemDraft AllOf(Rig rig, RigProblemDraft draft)

@@ -17,6 +17,20 @@ public static class GenContest
         from draft in Wanting(Gen.Int[4, 6], size.Item1, size.Item2)
         select draft with { Devices = draft.Devices.Select(device => device with { Power = null }).ToValueList(), Supply = null };
 
+    /// <summary>Up to six passive devices deeper than half the board, plugs at their sides: what stands next to what decides.</summary>
+    public static Gen<RigProblemDraft> InARow { get; } =
+        from size in Gen.Select(Gen.Int[8, 16], Gen.Int[4, 5])
+        from draft in Wanting(Gen.Int[4, 6], size.Item1, size.Item2)
+        let deep = draft.Devices.Select(device => device with { Power = null, Size = device.Size with { Depth = Math.Max(3, device.Size.Depth.Value).Mm } }).ToValueList()
+        from jacks in GenMany.Each(deep.Count, i => GenGear.JackOf(deep[i].Size).Array[1, 3])
+        from plugs in Gen.Int[1, 2].Array[4]
+        select draft with
+        {
+            Devices = deep.Select((device, i) => device with { Jacks = [.. jacks[i]] }).ToValueList(),
+            Supply = null,
+            Options = draft.Options with { Plugs = new(new(plugs[0].Mm, (2 * plugs[1]).Mm), new(plugs[2].Mm, (2 * plugs[3]).Mm)) },
+        };
+
     /// <summary>Up to five powered devices on a board with room to spare: the outlets decide.</summary>
     public static Gen<RigProblemDraft> Hungry { get; } =
         from draft in Wanting(Gen.Int[2, 5], width: 22, depth: 4)
@@ -39,7 +53,7 @@ public static class GenContest
         select draft with { Supply = supply };
 
     /// <summary>Small enough to try everything, of every kind.</summary>
-    public static Gen<RigProblemDraft> Mixed { get; } = Gen.OneOf(GenProblem.SmallDraft, Crowded, Hungry);
+    public static Gen<RigProblemDraft> Mixed { get; } = Gen.OneOf(GenProblem.SmallDraft, Crowded, InARow, Hungry);
 
     private static Device Thirsty(Device device, bool mayHaveBattery) => device with
     {
