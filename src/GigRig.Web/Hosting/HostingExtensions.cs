@@ -5,6 +5,7 @@ using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
+using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Share;
 using GigRig.Web.Features.Start;
 using GigRig.Web.Queue;
@@ -37,7 +38,7 @@ internal static class HostingExtensions
         services.AddMudServices(mud => mud.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomRight);
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
-        services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
+        services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddLibraryPage();
         services.AddPlanApi();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");

@@ -29,6 +29,8 @@ internal sealed class Library : IAsyncDisposable
 
     public ShareLinkStore Links => Services.GetRequiredService<ShareLinkStore>();
 
+    public SharedRigReader Reader => Services.GetRequiredService<SharedRigReader>();
+
     public TimeProvider Time => Services.GetRequiredService<TimeProvider>();
 
     public static async Task<Library> OpenAsync()

@@ -4,6 +4,7 @@ using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
 using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
+using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Start;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
@@ -48,7 +49,7 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         Services.AddMudServices();
         Services.AddPlanQueue();
         Services.AddScoped<BrowserDrafts>();
-        Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddLibraryPage();
+        Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddLibraryPage();
         SetRendererInfo(new("Server", isInteractive: true));
         Popups = Render<MudPopoverProvider>();
     }

@@ -16,10 +16,23 @@ internal static class SharedRigEndpoint
         // Whoever knows the address can read the rig, so nothing in between may keep it or pass it on.
         response.Headers.CacheControl = "no-store";
         response.Headers["X-Robots-Tag"] = "noindex, nofollow";
-        var rig = await reader.FindAsync(token, cancel);
+        var rig = await FindAsync(token, reader, cancel);
         return new(new Dictionary<string, object?> { [nameof(SharedRigDocument.Rig)] = rig })
         {
             StatusCode = rig is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
         };
+    }
+
+    /// <summary>A rig that can't be read any more is the owner's trouble; to a visitor it is no rig.</summary>
+    private static async Task<SharedRig?> FindAsync(string token, SharedRigReader reader, CancellationToken cancel)
+    {
+        try
+        {
+            return await reader.FindAsync(token, cancel);
+        }
+        catch (UnreadableRigException)
+        {
+            return null;
+        }
     }
 }

@@ -1,0 +1,94 @@
+using GigRig.Data;
+using GigRig.Domain;
+using GigRig.Domain.Rules;
+
+namespace GigRig.Web.Features.Rigs;
+
+/// <summary>One saved rig, what is wrong with it by now, and the links to it.</summary>
+public sealed class RigPageState(RigStore rigs, ShareLinkStore links)
+{
+    private Guid? freshLink;
+
+    public bool IsLoaded { get; private set; }
+
+    /// <summary>Null where there is no such rig, or it was deleted.</summary>
+    public Stored<SavedRig>? Rig { get; private set; }
+
+    /// <summary>Empty for a rig that keeps every rule; a later release may know rules that the one which saved it did not.</summary>
+    public ValueList<Violation> Violations { get; private set; }
+
+    public ValueList<ShareLink> Links { get; private set; }
+
+    /// <summary>The token of the link made last; it can't be had again.</summary>
+    public string? FreshToken { get; private set; }
+
+    /// <summary>Why the rig can't be read; empty where it can.</summary>
+    public string Fault { get; private set; } = "";
+
+    public async Task LoadAsync(Guid id)
+    {
+        try
+        {
+            (Rig, Fault) = (await rigs.FindAsync(id), "");
+        }
+        catch (UnreadableRigException unreadable)
+        {
+            (Rig, Fault) = (null, unreadable.Message);
+        }
+
+        Violations = Rig is { Item: var saved } ? RuleBook.Check(saved.Problem, saved.Rig) : [];
+        Links = Rig is null ? [] : await links.ForRigAsync(id);
+        IsLoaded = true;
+    }
+
+    /// <exception cref="StaleVersionException">It was changed meanwhile; the rig is loaded anew and nothing was written.</exception>
+    public async Task RenameAsync(string name, string note)
+    {
+        var mine = Rig ?? throw new InvalidOperationException("There is no rig to rename.");
+        try
+        {
+            Rig = await rigs.RenameAsync(mine.Id, mine.Version, name.Trim(), note.Trim());
+        }
+        catch (StaleVersionException)
+        {
+            await LoadAsync(mine.Id);
+            throw;
+        }
+    }
+
+    /// <exception cref="StaleVersionException">It was changed meanwhile; the rig is loaded anew and nothing was deleted.</exception>
+    public async Task DeleteAsync()
+    {
+        var mine = Rig ?? throw new InvalidOperationException("There is no rig to delete.");
+        try
+        {
+            await rigs.DeleteAsync(mine.Id, mine.Version);
+        }
+        finally
+        {
+            await LoadAsync(mine.Id);
+        }
+    }
+
+    public async Task RestoreAsync(Guid id)
+    {
+        await rigs.RestoreAsync(id);
+        await LoadAsync(id);
+    }
+
+    public async Task MakeLinkAsync(string name)
+    {
+        FreshToken = await links.CreateAsync(Rig!.Id, name.Trim());
+        Links = await links.ForRigAsync(Rig.Id);
+        freshLink = Links[0].Id;
+    }
+
+    /// <summary>For good: a revoked link never works again.</summary>
+    public async Task RevokeAsync(ShareLink link)
+    {
+        await links.RevokeAsync(link.Id);
+        Links = await links.ForRigAsync(Rig!.Id);
+        if (link.Id == freshLink)
+            FreshToken = null;
+    }
+}
