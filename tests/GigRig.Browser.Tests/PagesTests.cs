@@ -17,7 +17,7 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
     [Fact]
     public async Task A_picture_without_words_would_be_seen()
     {
-        await OpenAsync(GigRigUrls.Home);
+        await Page.OpenAsync(GigRigUrls.Home);
         await Page.EvaluateAsync("document.querySelector('main').append(document.createElement('img'))");
 
         Assert.Contains(await Axe.FaultsAsync(Page, GigRigUrls.Home), fault => fault.Contains("image-alt", StringComparison.Ordinal));
@@ -34,7 +34,7 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
         var faults = new List<string>();
         foreach (var url in Urls)
         {
-            await OpenAsync(url, page);
+            await page.OpenAsync(url);
             faults.AddRange(await Axe.FaultsAsync(page, url));
             if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth") is > 0 and var over)
                 faults.Add($"{url}: scrolls sideways by {over} px");

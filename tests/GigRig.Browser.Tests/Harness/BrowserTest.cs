@@ -18,9 +18,12 @@ public abstract class BrowserTest(Chromium chromium) : IAsyncLifetime
 
     protected IPage Page { get; private set; } = null!;
 
+    /// <summary>What is in the library before the app starts; null for a first start.</summary>
+    protected virtual Func<IServiceProvider, Task>? Fill => null;
+
     public virtual async ValueTask InitializeAsync()
     {
-        App = await RunningApp.StartAsync();
+        App = await RunningApp.StartAsync(Fill);
         Page = await NewVisitorAsync();
     }
 
@@ -52,14 +55,6 @@ public abstract class BrowserTest(Chromium chromium) : IAsyncLifetime
         page.Console += (_, message) => console.Enqueue($"{message.Type}: {message.Text}");
         page.PageError += (_, error) => console.Enqueue($"error: {error}");
         return page;
-    }
-
-    /// <summary>Opens a page of the app and waits until its buttons do something.</summary>
-    protected async Task OpenAsync(string url, IPage? page = null)
-    {
-        page ??= Page;
-        await page.GotoAsync(url);
-        await page.WaitForSelectorAsync(".gr-shell[data-interactive=true]");
     }
 
     /// <summary>Script errors and content the page's own policy turned away, of all pages of this test.</summary>

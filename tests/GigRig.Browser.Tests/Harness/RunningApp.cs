@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using GigRig.Data;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace GigRig.Browser.Tests.Harness;
 
@@ -22,9 +24,12 @@ internal sealed partial class RunningApp : IAsyncDisposable
 
     public string Log => string.Join(Environment.NewLine, log);
 
-    public static async Task<RunningApp> StartAsync()
+    /// <param name="fill">Puts things into the library before the app sees it; null for a first start.</param>
+    public static async Task<RunningApp> StartAsync(Func<IServiceProvider, Task>? fill)
     {
         var app = new RunningApp();
+        if (fill is not null)
+            await app.FillAsync(fill);
         await app.StartProcessAsync(port: 0);
         return app;
     }
@@ -40,6 +45,13 @@ internal sealed partial class RunningApp : IAsyncDisposable
     {
         await KillAsync();
         data.Delete(recursive: true);
+    }
+
+    private async Task FillAsync(Func<IServiceProvider, Task> fill)
+    {
+        await using var library = new ServiceCollection().AddGigRigData(data.FullName).BuildServiceProvider();
+        await DatabaseStart.RunAsync(library);
+        await fill(library);
     }
 
     private async Task StartProcessAsync(int port)

@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 using Xunit;
 using static Microsoft.Playwright.Assertions;
 
-namespace GigRig.Browser.Tests.Features;
+namespace GigRig.Browser.Tests.Journeys;
 
 /// <summary>Nothing typed is ever lost, whatever happens to the page or the app.</summary>
 public sealed class UnsavedEntriesTests(Chromium chromium) : BrowserTest(chromium)
@@ -18,7 +18,7 @@ public sealed class UnsavedEntriesTests(Chromium chromium) : BrowserTest(chromiu
         await Page.GetByRole(AriaRole.Link, new() { Name = "Events" }).ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Heading, new() { Name = "Event types", Exact = true })).ToBeVisibleAsync();
 
-        await OpenAsync(GigRigUrls.NewGear("board"));
+        await Page.OpenAsync(GigRigUrls.NewGear("board"));
         await Expect(Name).ToHaveValueAsync("Half a board");
 
         await Page.GetByRole(AriaRole.Button, new() { Name = "Discard it" }).ClickAsync();
@@ -41,7 +41,7 @@ public sealed class UnsavedEntriesTests(Chromium chromium) : BrowserTest(chromiu
 
     private async Task TypeNameAsync(string name)
     {
-        await OpenAsync(GigRigUrls.NewGear("board"));
+        await Page.OpenAsync(GigRigUrls.NewGear("board"));
         await Name.FillAsync(name);
         await Name.BlurAsync();
         await Page.WaitForFunctionAsync("() => Object.values(localStorage).some(text => text.includes('Half a board'))");

@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 using Xunit;
 using static Microsoft.Playwright.Assertions;
 
-namespace GigRig.Browser.Tests.Features;
+namespace GigRig.Browser.Tests.Journeys;
 
 /// <summary>Colours and units as the musician wants them, from the first paint on.</summary>
 public sealed class DisplayTests(Chromium chromium) : BrowserTest(chromium)
@@ -15,8 +15,8 @@ public sealed class DisplayTests(Chromium chromium) : BrowserTest(chromium)
     public async Task Without_a_choice_the_colours_are_those_of_the_device()
     {
         var dark = await NewVisitorAsync(colours: ColorScheme.Dark);
-        await OpenAsync(GigRigUrls.Home);
-        await OpenAsync(GigRigUrls.Home, dark);
+        await Page.OpenAsync(GigRigUrls.Home);
+        await dark.OpenAsync(GigRigUrls.Home);
 
         Assert.NotEqual(await Page.EvaluateAsync<string>(Ground), await dark.EvaluateAsync<string>(Ground));
     }
@@ -24,7 +24,7 @@ public sealed class DisplayTests(Chromium chromium) : BrowserTest(chromium)
     [Fact]
     public async Task A_chosen_dark_is_there_at_once_and_stays_before_any_script_ran()
     {
-        await OpenAsync(GigRigUrls.Home);
+        await Page.OpenAsync(GigRigUrls.Home);
         var light = await Page.EvaluateAsync<string>(Ground);
         await ChooseAsync("Dark colours");
         await Expect(Page.Locator("html")).ToHaveAttributeAsync("data-theme", "dark");
@@ -40,16 +40,14 @@ public sealed class DisplayTests(Chromium chromium) : BrowserTest(chromium)
     [Fact]
     public async Task Lengths_are_shown_in_the_chosen_unit_also_on_the_next_visit()
     {
-        await OpenAsync(GigRigUrls.Home);
-        await Page.GetByRole(AriaRole.Button, new() { Name = "Look around with a demo library" }).ClickAsync();
-        await Page.WaitForURLAsync("**" + GigRigUrls.Plan);
-        await OpenAsync(GigRigUrls.Gear);
+        await Page.LookAroundAsync();
+        await Page.OpenAsync(GigRigUrls.Gear);
         await Expect(Page.GetByRole(AriaRole.Table)).ToContainTextAsync("460 × 140 mm");
 
         await ChooseAsync("Lengths in inches");
         await Expect(Page.GetByRole(AriaRole.Table)).ToContainTextAsync("18.11 × 5.51 in");
 
-        await OpenAsync(GigRigUrls.Gear);
+        await Page.OpenAsync(GigRigUrls.Gear);
         await Expect(Page.GetByRole(AriaRole.Table)).ToContainTextAsync("18.11 × 5.51 in");
     }
 
