@@ -5,13 +5,14 @@ using Xunit;
 
 namespace GigRig.Browser.Tests;
 
-/// <summary>Every page, looked at in both themes, wide and narrow.</summary>
+/// <summary>Every page, looked at with the demo library in it, in both themes, wide and narrow.</summary>
 public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
 {
+    /// <summary>Pages that show something without more ado; those that need a first step are in the test itself.</summary>
     private static readonly string[] Urls =
     [
-        GigRigUrls.Home, GigRigUrls.Gear, GigRigUrls.NewGear("device"), GigRigUrls.NewGear("board"), GigRigUrls.NewGear("supply"), GigRigUrls.NewGear("amp"),
-        GigRigUrls.Events, GigRigUrls.NewEventType,
+        GigRigUrls.Home, GigRigUrls.Gear, .. new[] { "device", "board", "supply", "amp", "off-board", "lead", "instrument" }.Select(GigRigUrls.NewGear),
+        GigRigUrls.Events, GigRigUrls.NewEventType, GigRigUrls.Rigs, GigRigUrls.Library, GigRigUrls.NotFound,
     ];
 
     [Fact]
@@ -32,12 +33,24 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
     {
         var page = await NewVisitorAsync(width, 844, colours);
         var faults = new List<string>();
+        async Task LookAsync(string where)
+        {
+            faults.AddRange(await Axe.FaultsAsync(page, where));
+            if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth") is > 0 and var over)
+                faults.Add($"{where}: scrolls sideways by {over} px");
+            await page.ScreenshotAsync(new() { Path = $"/tmp/shots-tests/{where.Replace('/', '_')}-{width}-{colours}.png", FullPage = true });
+        }
+
+        await page.OpenAsync(GigRigUrls.Home);
+        await LookAsync("first start");
+        await page.LookAroundAsync();
+        await page.ProposeAsync("Wedding function");
+        await LookAsync("a proposed rig");
         foreach (var url in Urls)
         {
-            await page.OpenAsync(url);
-            faults.AddRange(await Axe.FaultsAsync(page, url));
-            if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth") is > 0 and var over)
-                faults.Add($"{url}: scrolls sideways by {over} px");
+            await page.GotoAsync(url);
+            await page.WaitForSelectorAsync("h1");
+            await LookAsync(url);
         }
 
         Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));
