@@ -38,7 +38,6 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
             faults.AddRange(await Axe.FaultsAsync(page, where));
             if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth") is > 0 and var over)
                 faults.Add($"{where}: scrolls sideways by {over} px");
-            await page.ScreenshotAsync(new() { Path = $"/tmp/shots-tests/{where.Replace('/', '_')}-{width}-{colours}.png", FullPage = true });
         }
 
         await page.OpenAsync(GigRigUrls.Home);
