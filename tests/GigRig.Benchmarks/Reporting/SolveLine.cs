@@ -41,9 +41,14 @@ internal sealed record SolveLine
     /// <summary>Whether the answer is the published one; absent where nothing is published.</summary>
     public bool? Reached { get; init; }
 
-    /// <summary>Whether it says to have proved something else than what was published.</summary>
+    /// <summary>Whether it claims what cannot be where the published answer holds. Running out of time is no contradiction.</summary>
     [JsonIgnore]
-    public bool Contradicts => Reached == false && (Proven || Status == OutcomeStatus.Impossible || Score?.Wants > Published?.Optimum || Published?.Fits == false && Status == OutcomeStatus.Proposed);
+    public bool Contradicts => Published switch
+    {
+        { Optimum: { } optimum } => Status == OutcomeStatus.Impossible || Score?.Wants > optimum || Bound < optimum || (Proven && Reached == false),
+        { Fits: { } fits } => Status == (fits ? OutcomeStatus.Impossible : OutcomeStatus.Proposed),
+        _ => false,
+    };
 
     public static SolveLine Of(NamedProblem asked, Measured<PlanOutcome> measured)
     {
