@@ -2,6 +2,7 @@ using GigRig.Domain;
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
 
 namespace GigRig.Planning.Explaining;
@@ -14,7 +15,7 @@ internal static class Facts
 
     private static IEnumerable<Fact> Needs(RigProblem problem) =>
         problem.Event.Needs.Where(n => n.Level == NeedLevel.Must).Reverse().Select(need => new Fact(
-            "musts-covered",
+            RuleIds.MustsCovered,
             [],
             $"{Title(need.Role)} is a must.",
             $"Make {Title(need.Role)} a want instead of a must.",
@@ -22,7 +23,7 @@ internal static class Facts
 
     private static IEnumerable<Fact> Sounds(RigProblem problem) =>
         problem.Event.Sounds.Where(s => s.Level == NeedLevel.Must).Reverse().Select(sound => new Fact(
-            "sounds-playable",
+            RuleIds.SoundsPlayable,
             [],
             $"The sound {sound.Name} ({string.Join(" + ", sound.Roles.Select(Title))}, all on at once) is a must.",
             $"Make the sound {sound.Name} a want instead of a must.",
@@ -32,11 +33,11 @@ internal static class Facts
     {
         var limits = problem.Event.Limits;
         if (limits.Mass is { } mass)
-            yield return Limit("limit-mass", $"No more than {Kilos(mass)} may be carried.", "Lift the limit on mass.", l => l with { Mass = null });
+            yield return Limit(RuleIds.MassLimit, $"No more than {Kilos(mass)} may be carried.", "Lift the limit on mass.", l => l with { Mass = null });
         if (limits.Devices is { } devices)
-            yield return Limit("limit-devices", $"No more than {devices} boxes may stand on the board.", "Lift the limit on boxes.", l => l with { Devices = null });
+            yield return Limit(RuleIds.DeviceLimit, $"No more than {devices} boxes may stand on the board.", "Lift the limit on boxes.", l => l with { Devices = null });
         if (limits.FreeArea is { } free)
-            yield return Limit("limit-free-area", $"{free} % of the board must stay free.", "Lift the limit on free area.", l => l with { FreeArea = null });
+            yield return Limit(RuleIds.FreeArea, $"{free} % of the board must stay free.", "Lift the limit on free area.", l => l with { FreeArea = null });
     }
 
     private static Fact Limit(string rule, string sentence, string change, Func<EventLimits, EventLimits> lift) =>
@@ -46,14 +47,14 @@ internal static class Facts
     {
         var board = problem.Board;
         if (board.ClearanceOver is { } over)
-            yield return new("lid", [board.Id], $"{board.Name} has {over} up to its lid.", "Leave the lid off.", d => d with { Board = d.Board with { ClearanceOver = null } });
+            yield return new(RuleIds.Lid, [board.Id], $"{board.Name} has {over} up to its lid.", "Leave the lid off.", d => d with { Board = d.Board with { ClearanceOver = null } });
         if (board.MaxLoad is { } load)
-            yield return new("load", [board.Id], $"{board.Name} carries no more than {Kilos(load)}.", null, d => d with { Board = d.Board with { MaxLoad = null } });
+            yield return new(RuleIds.BoardLoad, [board.Id], $"{board.Name} carries no more than {Kilos(load)}.", null, d => d with { Board = d.Board with { MaxLoad = null } });
         if (problem.Options.SwitchSpacing > Millimetres.Zero)
-            yield return new("switch-spacing", [], $"Foot switches must be {problem.Options.SwitchSpacing} apart.", "Allow foot switches closer together.", d => d with { Options = d.Options with { SwitchSpacing = Millimetres.Zero } });
-        yield return new("power", problem.Supply is { } s ? [s.Id] : [], PowerSentence(problem), null, d => d with { Devices = d.Devices.Select(x => x with { Power = null }).ToValueList() });
+            yield return new(RuleIds.SwitchSpacing, [], $"Foot switches must be {problem.Options.SwitchSpacing} apart.", "Allow foot switches closer together.", d => d with { Options = d.Options with { SwitchSpacing = Millimetres.Zero } });
+        yield return new(RuleIds.DevicesFed, problem.Supply is { } s ? [s.Id] : [], PowerSentence(problem), null, d => d with { Devices = d.Devices.Select(x => x with { Power = null }).ToValueList() });
         yield return new(
-            "bodies-and-plugs-apart",
+            RuleIds.InsideBoard,
             [board.Id],
             $"{board.Name} is {board.Width.Value} × {board.Depth}.",
             null,
@@ -61,14 +62,14 @@ internal static class Facts
     }
 
     private static IEnumerable<Fact> Pins(RigProblem problem) => problem.Options.Pin.Select(pin => new Fact(
-        "pinned",
+        RuleIds.Pins,
         [pin],
         $"{NameOf(problem, pin)} is pinned.",
         $"Unpin {NameOf(problem, pin)}.",
         draft => draft with { Options = draft.Options with { Pin = draft.Options.Pin.Where(p => p != pin).ToValueList() } }));
 
     private static IEnumerable<Fact> Bans(RigProblem problem) => problem.Options.Ban.Select(ban => new Fact(
-        "banned",
+        RuleIds.Bans,
         [ban],
         $"{NameOf(problem, ban)} is banned.",
         $"Allow {NameOf(problem, ban)} again.",

@@ -2,6 +2,7 @@ using GigRig.Domain;
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
 using GigRig.Domain.Wishes;
 
@@ -22,7 +23,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
         var facts = Facts.Of(problem).Where(f => f.Change is not null && conflict.Any(c => c.RuleId == f.RuleId && c.Sentence == f.Sentence));
         var lifts = facts.Select(f => new Trial($"lift-{f.RuleId}", f.Change!, f.Lift(problem.Draft)));
         var rules = conflict.Select(c => c.RuleId).ToHashSet(StringComparer.Ordinal);
-        return Confirmed([lifts.Reverse(), rules.Contains("power") ? [Outlet()] : [], rules.Contains("bodies-and-plugs-apart") ? Boards() : []], _ => true);
+        return Confirmed([lifts.Reverse(), rules.Contains(RuleIds.DevicesFed) ? [Outlet()] : [], rules.Contains(RuleIds.InsideBoard) ? Boards() : []], _ => true);
     }
 
     /// <summary>What would cover more of the wants.</summary>
@@ -30,7 +31,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
     {
         if (best.Coverage.Needs.All(n => n.Cover is not null) && best.Coverage.Sounds.All(s => s.Covers is not null))
             return [];
-        var allow = Facts.Of(problem).Where(f => f.RuleId is "banned" or "limit-mass" or "limit-devices" or "limit-free-area").Select(f => new Trial($"lift-{f.RuleId}", f.Change!, f.Lift(problem.Draft)));
+        var allow = Facts.Of(problem).Where(f => f.RuleId is RuleIds.Bans or RuleIds.MassLimit or RuleIds.DeviceLimit or RuleIds.FreeArea).Select(f => new Trial($"lift-{f.RuleId}", f.Change!, f.Lift(problem.Draft)));
         return Confirmed([allow, problem.Supply is null ? [] : [Outlet()], Boards()], score => score.Wants > best.Score.Wants);
     }
 
