@@ -42,6 +42,7 @@ internal sealed class Question
                 .Where(c => StandsAlone(c.Shape) && IsFedAlone(c.Consumer))
                 .Select((c, i) => new Candidate(i, c.Device, c.Shape, c.Consumer)),
         ];
+        ListsEveryFeed = patterns.IsComplete;
         OffBoard = [.. problem.OffBoard.Where(i => !banned.Contains(i.Id))];
         Functions = [.. ListFunctions()];
         Faults = [.. RuleBook.Check(problem, WithSupplyOnly(problem)).Where(v => v.RuleId is RuleIds.SupplySpace or RuleIds.Lid)];
@@ -56,6 +57,9 @@ internal sealed class Question
     public Surface Surface { get; }
 
     public OutletClass[] Outlets { get; }
+
+    /// <summary>False where outlets can be joined in more ways than could be listed: then nothing that is not fed is proved unfit.</summary>
+    public bool ListsEveryFeed { get; }
 
     public Candidate[] Candidates { get; }
 

@@ -1,3 +1,4 @@
+using GigRig.Domain.Events;
 using GigRig.Domain.Rigs;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
@@ -17,7 +18,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     private readonly ChoosingModel choosing = new(question, options.Seed);
 
     /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
-    private long openWants = -1;
+    private long openWants = question.ListsEveryFeed ? -1 : AllWants(question);
 
     public Proposal? Best { get; private set; }
 
@@ -28,6 +29,10 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     /// <summary>Called with each better rig.</summary>
     public Action<Proposal>? Found { get; init; }
+
+    private static long AllWants(Question question) =>
+        question.Problem.Event.Needs.Where(n => n.Level == NeedLevel.Want).Sum(n => (long)n.Weight)
+        + question.Problem.Event.Sounds.Where(s => s.Level == NeedLevel.Want).Sum(s => (long)s.Weight);
 
     /// <summary>Sets that were answered already.</summary>
     public void Exclude(Choice choice) => choosing.NoGoods.ForbidOnly(choice);

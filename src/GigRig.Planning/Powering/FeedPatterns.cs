@@ -6,6 +6,12 @@ namespace GigRig.Planning.Powering;
 /// <summary>Lists every sensible way to feed a device: one outlet, isolated outlets in parallel, two isolated outlets in series.</summary>
 internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters)
 {
+    /// <summary>How many sets of outlets are looked at for one device at one voltage. Supplies on sale stay far below; sets of fewer outlets come first.</summary>
+    private const int MostSets = 4000;
+
+    /// <summary>Whether every way was listed so far. Where it was not, what cannot be fed is not proved to be so.</summary>
+    public bool IsComplete { get; private set; } = true;
+
     /// <summary>Whether a device may share one outlet of the class with others, apart from its current.</summary>
     public static bool MayShare(PowerNeed need, OutletClass outlet, int volts) =>
         need.Type == CurrentType.Dc
@@ -82,15 +88,21 @@ internal sealed class FeedPatterns(OutletClass[] classes, PowerAdapters adapters
     /// <summary>Sets of outlets that give less than <paramref name="enough"/>, and those that one more outlet takes there: a larger one has an outlet to spare.</summary>
     private IEnumerable<int[]> Multisets(int[] able, int most, int enough = int.MaxValue)
     {
-        var sets = new Stack<int[]>([[]]);
-        while (sets.TryPop(out var set))
+        var sets = new Queue<int[]>([[]]);
+        for (var seen = 0; sets.TryDequeue(out var set); seen++)
         {
+            if (seen > MostSets)
+            {
+                IsComplete = false;
+                yield break;
+            }
+
             if (set.Length > 0)
                 yield return set;
             if (set.Length == most || set.Sum(c => classes[c].Current) >= enough)
                 continue;
             foreach (var next in able.Where(c => (set.Length == 0 || c >= set[^1]) && set.Count(s => s == c) < classes[c].Count))
-                sets.Push([.. set, next]);
+                sets.Enqueue([.. set, next]);
         }
     }
 }
