@@ -15,7 +15,7 @@ public sealed record PlannerOptions
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);
 
     /// <summary>How long one test may take while a misfit set is made smaller.</summary>
-    public TimeSpan ShrinkBudget { get; init; } = TimeSpan.FromMilliseconds(150);
+    public TimeSpan ShrinkBudget { get; init; } = TimeSpan.FromMilliseconds(60);
 
     /// <summary>How many random orders the quick placer tries before a proof is sought.</summary>
     public int QuickTries { get; init; } = 60;

@@ -91,7 +91,11 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                 return Accept(builder.Build(choice, stands.Standings, feeds), choice);
             case FitAnswer.Misfit misfit:
                 TryPartOf(choice, shapes);
-                choosing.NoGoods.ForbidMisfit([.. misfit.Items.Where(i => i < choice.Devices.Count).Select(i => choice.Devices[i])]);
+                int[] devices = [.. misfit.Items.Where(i => i < choice.Devices.Count).Select(i => choice.Devices[i])];
+                if (misfit.RowExcess is { } excess)
+                    choosing.NoGoods.ForbidRow(devices, fitter.Rows, excess);
+                else
+                    choosing.NoGoods.ForbidMisfit(devices);
                 return false;
             default:
                 TryPartOf(choice, shapes);

@@ -9,8 +9,8 @@ namespace GigRig.Planning.Choosing;
 /// </summary>
 internal sealed class NoGoods(ChoiceVariables variables)
 {
-    /// <summary>Beyond this many kinds the clause would have too many literals; then only things of equal kind are lifted.</summary>
-    private const int MostKinds = 6;
+    /// <summary>Beyond so many kinds the groups are too many to look at; then only things of equal kind are lifted.</summary>
+    private const int MostKinds = 10;
 
     private readonly ShapeOrder order = new(variables.Question.Surface);
 
@@ -18,6 +18,14 @@ internal sealed class NoGoods(ChoiceVariables variables)
 
     public void ForbidMisfit(IReadOnlyList<int> devices) =>
         Forbid(devices, c => c.Shape.Key, (big, small) => order.IsAtLeastAsBig(big.Shape, small.Shape));
+
+    /// <param name="excess">By how many millimetres the row of these is too long: what may be lost, in all, by taking other things in their place.</param>
+    public void ForbidRow(IReadOnlyList<int> devices, Rows rows, int excess)
+    {
+        rows.Know(Candidates.Select(c => c.Shape));
+        var allowed = (excess - 1) / Math.Max(1, devices.Count);
+        Forbid(devices, c => c.Shape.Key, (big, small) => big.Shape.Key == small.Shape.Key || rows.Loss(big.Shape, small.Shape) <= allowed);
+    }
 
     public void ForbidStarved(IReadOnlyList<int> devices) =>
         Forbid(devices, c => $"{c.Consumer?.Draw} {c.Consumer?.Key}", (big, small) => big.Consumer is { } hungry && hungry.IsAtLeastAsHungryAs(small.Consumer!));
@@ -64,11 +72,13 @@ internal sealed class NoGoods(ChoiceVariables variables)
         variables.Model.Add(LinearExpr.Sum(devices.Union(atLeastAll).Select(i => variables.Devices[i])) <= devices.Count - 1);
     }
 
+    /// <summary>For every group of kinds: at least as many of their members as there are failed things of them. What follows from another condition is left out.</summary>
     private static IEnumerable<(int[] Members, int Least)> Conditions(Kind[] kinds)
     {
+        if (kinds.Length > MostKinds)
+            return kinds.Select(k => (k.Members, k.Count));
         var strongest = new Dictionary<string, (int[] Members, int Least)>();
-        var subsets = kinds.Length > MostKinds ? Enumerable.Range(0, kinds.Length).Select(k => 1L << k) : Enumerable.Range(1, (1 << kinds.Length) - 1).Select(s => (long)s);
-        foreach (var subset in subsets)
+        for (var subset = 1; subset < 1 << kinds.Length; subset++)
         {
             var group = kinds.Where((_, k) => (subset >> k & 1) == 1).ToArray();
             int[] members = [.. group.SelectMany(k => k.Members).Distinct().Order()];
@@ -78,7 +88,14 @@ internal sealed class NoGoods(ChoiceVariables variables)
                 strongest[key] = (members, least);
         }
 
-        return strongest.Values;
+        var needed = new List<(HashSet<int> Members, int Least)>();
+        foreach (var (members, least) in strongest.Values.OrderBy(c => c.Members.Length))
+        {
+            if (!needed.Any(n => n.Least >= least && n.Members.IsSubsetOf(members)))
+                needed.Add((members.ToHashSet(), least));
+        }
+
+        return needed.Select(n => (n.Members.Order().ToArray(), n.Least));
     }
 
     private sealed record Kind(int Count, int[] Members);

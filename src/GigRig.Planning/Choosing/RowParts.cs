@@ -10,8 +10,8 @@ namespace GigRig.Planning.Choosing;
 /// </summary>
 internal sealed class RowParts
 {
-    private const int MostSideKinds = 12;
-    private const int MostLineSets = 3;
+    private const int MostSideKinds = 5;
+    private const int MostLineSets = 2;
 
     private readonly ChoiceVariables variables;
     private readonly Way[] ways;

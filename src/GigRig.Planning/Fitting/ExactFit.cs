@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.OrTools.Sat;
 
 namespace GigRig.Planning.Fitting;
@@ -44,7 +45,9 @@ internal sealed class ExactFit(Surface surface, int seed)
 
         KeepAlikeInOrder(geometry, shapes);
         using var run = new CpSatRun();
-        return run.Solve(model, clock, budget, runSeed, extra) switch
+        
+        // Bounded by the solver's own count of work, so that a busy machine changes nothing.
+        return run.Solve(model, clock, clock.Left, runSeed, string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{budget.TotalSeconds:0.###} {extra}")) switch
         {
             CpSolverStatus.Optimal or CpSolverStatus.Feasible => (Word.Yes, [.. shapes.Select((_, i) => geometry.Read(run, i))]),
             CpSolverStatus.Infeasible => (Word.No, []),

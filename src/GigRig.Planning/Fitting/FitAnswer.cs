@@ -11,7 +11,8 @@ internal abstract record FitAnswer
     public sealed record Stands(IReadOnlyList<Standing> Standings) : FitAnswer;
 
     /// <summary>Proved: these of them, by their positions in the set asked about, can never stand together; without any one the proof fails or was not found in time.</summary>
-    public sealed record Misfit(IReadOnlyList<int> Items) : FitAnswer;
+    /// <param name="RowExcess">Where a row alone proves it: by how many millimetres that is too long however they are turned.</param>
+    public sealed record Misfit(IReadOnlyList<int> Items, int? RowExcess) : FitAnswer;
 
     /// <summary>Time ran out. Never to be read as a no.</summary>
     public sealed record Open : FitAnswer;

@@ -6,7 +6,10 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class Fitter(Surface surface, PlannerOptions options)
 {
+    private const int MostWaysApart = 8;
+
     private readonly QuickFit quick = new(surface, options.Seed);
+    private readonly Rows rows = new(surface);
     private readonly ExactFit exact = new(surface, options.Seed);
     private readonly Dictionary<string, IReadOnlyList<(Shape Shape, Standing Standing)>> stands = new(StringComparer.Ordinal);
     private readonly HashSet<string> never = new(StringComparer.Ordinal);
@@ -15,6 +18,8 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
 
     public QuickFit Quick => quick;
 
+    public Rows Rows => rows;
+
     public FitAnswer Fit(IReadOnlyList<Shape> shapes, Clock clock)
     {
         var standings = Decide(shapes, clock, options.FitBudget, options.QuickTries);
@@ -22,7 +27,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return new FitAnswer.Open();
         return standings.Count == shapes.Count
             ? new FitAnswer.Stands(standings)
-            : new FitAnswer.Misfit(Shrink(shapes, clock));
+            : Shrunk(shapes, clock);
     }
 
     /// <summary>Null: open. Empty for a non-empty set: proved no.</summary>
@@ -35,10 +40,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return Matched(shapes, known);
         if (never.Contains(key))
             return [];
-        var layout = quick.Best(shapes, tries, clock.Cancel);
-        var standings = layout.Standings.Count == shapes.Count
-            ? [.. layout.Standings.OrderBy(s => s.Item)]
-            : exact.Decide(shapes, clock, budget);
+        var standings = rows.Excess(shapes) is not null ? [] : Place(shapes, tries, clock) ?? Prove(shapes, clock, budget);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
@@ -46,21 +48,52 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         return standings;
     }
 
-    private IReadOnlyList<int> Shrink(IReadOnlyList<Shape> shapes, Clock clock)
+    /// <summary>Turned one way at a time where few ways are left: with its sizes fixed a question is answered much sooner.</summary>
+    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)
+    {
+        if (rows.Open(shapes, MostWaysApart) is not { } open)
+            return exact.Decide(shapes, clock, budget);
+        var undecided = false;
+        foreach (var stances in open)
+        {
+            var standings = exact.Decide([.. stances.Select(s => new Shape([s.Pose]))], clock, budget);
+            if (standings is { Count: > 0 })
+                return [.. standings.Select(s => s with { Pose = shapes[s.Item].PoseLike(stances[s.Item].Pose) })];
+            undecided |= standings is null;
+        }
+
+        return undecided ? null : [];
+    }
+
+    private IReadOnlyList<Standing>? Place(IReadOnlyList<Shape> shapes, int tries, Clock clock)
+    {
+        var layout = quick.Best(shapes, tries, clock.Cancel);
+        return layout.Standings.Count == shapes.Count ? [.. layout.Standings.OrderBy(s => s.Item)] : null;
+    }
+
+    /// <summary>Small things are tried for leaving out first: the large ones that stay say most about other sets.</summary>
+    private FitAnswer.Misfit Shrunk(IReadOnlyList<Shape> shapes, Clock clock)
     {
         var kept = Enumerable.Range(0, shapes.Count).ToList();
-
-        // Small things are tried for leaving out first: the large ones that stay say most about other sets.
+        var byRow = rows.Excess(shapes);
         foreach (var item in Enumerable.Range(0, shapes.Count).OrderBy(i => shapes[i].BodyArea).ThenBy(i => i))
         {
             if (clock.IsUp)
                 break;
             var without = kept.Where(i => i != item).ToList();
-            if (without.Count > 0 && Decide([.. without.Select(i => shapes[i])], clock, options.ShrinkBudget, options.QuickTries / 3) is { Count: 0 })
-                kept = without;
+            if (without.Count == 0)
+                break;
+            Shape[] rest = [.. without.Select(i => shapes[i])];
+            var stillTooLong = rows.Excess(rest);
+
+            // What a row proves is left to rows: it is quick, and the proof carries over to other things.
+            if (stillTooLong is null && (byRow is not null || Decide(rest, clock, options.ShrinkBudget, options.QuickTries / 3) is not { Count: 0 }))
+                continue;
+            kept = without;
+            byRow = stillTooLong;
         }
 
-        return kept;
+        return new(kept, byRow);
     }
 
     private static string KeyOf(IReadOnlyList<Shape> shapes) => string.Join(" + ", shapes.Select(s => s.Key).Order(StringComparer.Ordinal));
@@ -69,14 +102,10 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     private static IReadOnlyList<Standing> Matched(IReadOnlyList<Shape> shapes, IReadOnlyList<(Shape Shape, Standing Standing)> known)
     {
         var free = known.ToLookup(k => k.Shape.Key).ToDictionary(g => g.Key, g => new Queue<(Shape Shape, Standing Standing)>(g), StringComparer.Ordinal);
-        return [.. shapes.Select((shape, i) => Adopt(shape, i, free[shape.Key].Dequeue()))];
-    }
-
-    private static Standing Adopt(Shape shape, int item, (Shape Shape, Standing Standing) known)
-    {
-        // Equal keys mean equal poses, but not always in the same order.
-        var pose = known.Shape.Poses[known.Standing.Pose];
-        var same = Array.FindIndex(shape.Poses, p => p.Pieces.SequenceEqual(pose.Pieces) && p.Switches.SequenceEqual(pose.Switches));
-        return known.Standing with { Item = item, Pose = same };
+        return [.. shapes.Select((shape, i) =>
+        {
+            var (like, standing) = free[shape.Key].Dequeue();
+            return standing with { Item = i, Pose = shape.PoseLike(like.Poses[standing.Pose]) };
+        })];
     }
 }

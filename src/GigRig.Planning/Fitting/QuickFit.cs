@@ -75,57 +75,66 @@ internal sealed class QuickFit(Surface surface, int seed)
     }
 
     /// <summary>The y where something touches something: an edge of the board, of a rail, or of a standing piece.</summary>
-    private IEnumerable<int> Depths(Layout layout, Pose pose)
+    private List<int> Depths(Layout layout, Pose pose)
     {
         var most = surface.Depth - pose.Depth;
-        var ys = new SortedSet<int>();
-        foreach (var (from, to) in surface.IsPlain ? [(0, most)] : surface.StandsAt(pose.Depth))
-        {
-            ys.Add(from);
-            ys.Add(to);
-        }
-
+        if (most < 0)
+            return [];
+        var touches = new bool[most + 1];
+        foreach (var (from, to) in surface.StandsAt(pose.Depth))
+            touches[from] = touches[to] = true;
         foreach (var piece in pose.Pieces)
         {
-            ys.Add(surface.PlugSpace.Y - piece.Y);
-            ys.Add(surface.PlugSpace.Rear - piece.Rear);
+            Mark(surface.PlugSpace.Y - piece.Y);
+            Mark(surface.PlugSpace.Rear - piece.Rear);
             foreach (var taken in layout.Pieces)
             {
-                ys.Add(taken.Rear - piece.Y);
-                ys.Add(taken.Y - piece.Rear);
+                Mark(taken.Rear - piece.Y);
+                Mark(taken.Y - piece.Rear);
             }
         }
 
-        return ys.Where(y => y >= 0 && y <= most && surface.Bears(y, pose.Depth));
+        var ys = new List<int>();
+        for (var y = 0; y <= most; y++)
+        {
+            if (touches[y] && surface.Bears(y, pose.Depth))
+                ys.Add(y);
+        }
+
+        return ys;
+
+        void Mark(int y)
+        {
+            if (y >= 0 && y <= most)
+                touches[y] = true;
+        }
     }
 
     /// <summary>The leftmost x at this y where no piece meets a taken one; null when there is none on the board.</summary>
     private int? LeastX(Layout layout, Pose pose, int y)
     {
-        var least = 0;
+        var x = 0;
         var most = surface.Width - pose.Width;
         foreach (var piece in pose.Pieces)
         {
-            least = Math.Max(least, surface.PlugSpace.X - piece.X);
+            x = Math.Max(x, surface.PlugSpace.X - piece.X);
             most = Math.Min(most, surface.PlugSpace.Right - piece.Right);
         }
 
-        var forbidden = new List<(int From, int To)>();
-        foreach (var piece in pose.Pieces)
+        // Pushing past one piece may run into another that was passed already, so until nothing is met.
+        for (var met = true; met && x <= most;)
         {
-            foreach (var taken in layout.Pieces)
+            met = false;
+            foreach (var piece in pose.Pieces)
             {
-                if (y + piece.Y < taken.Rear && taken.Y < y + piece.Rear)
-                    forbidden.Add((taken.X - piece.Right, taken.Right - piece.X));
+                foreach (var taken in layout.Pieces)
+                {
+                    if (y + piece.Y >= taken.Rear || taken.Y >= y + piece.Rear || x + piece.X >= taken.Right || taken.X >= x + piece.Right)
+                        continue;
+                    x = taken.Right - piece.X;
+                    met = true;
+                }
             }
-        }
-
-        forbidden.Sort();
-        var x = least;
-        foreach (var (from, to) in forbidden)
-        {
-            if (from < x && x < to)
-                x = to;
         }
 
         return x <= most ? x : null;

@@ -22,5 +22,8 @@ internal sealed class Shape(Pose[] poses)
         .Select(p => string.Join(';', p.Pieces.Select(b => $"{b.X},{b.Y},{b.Width},{b.Depth}")) + "/" + string.Join(';', p.Switches))
         .Order(StringComparer.Ordinal));
 
+    /// <summary>The pose of this shape that takes the same space as one of an equal shape, whose poses may come in another order.</summary>
+    public int PoseLike(Pose other) => Array.FindIndex(Poses, p => p.Pieces.SequenceEqual(other.Pieces) && p.Switches.SequenceEqual(other.Switches));
+
     public int BodyArea { get; } = poses[0].Width * poses[0].Depth;
 }

@@ -9,6 +9,7 @@ internal sealed class Surface
     private const int LeastBearing = 10;
 
     private readonly (int From, int To)[] rails;
+    private readonly Dictionary<int, IReadOnlyList<(int From, int To)>> stands = [];
 
     public Surface(Board board, int switchSpacing)
     {
@@ -65,6 +66,15 @@ internal sealed class Surface
     /// <summary>The front-edge positions a body of this depth may take, as closed intervals.</summary>
     public IReadOnlyList<(int From, int To)> StandsAt(int depth)
     {
+        if (!stands.TryGetValue(depth, out var spans))
+            stands[depth] = spans = FindStands(depth);
+        return spans;
+    }
+
+    private List<(int From, int To)> FindStands(int depth)
+    {
+        if (IsPlain)
+            return depth <= Depth ? [(0, Depth - depth)] : [];
         var spans = new List<(int From, int To)>();
         for (var y = 0; y <= Depth - depth; y++)
         {
