@@ -11,10 +11,13 @@ public sealed record PlannerOptions
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
     public int RoundsBeforeGeometry { get; init; } = 12;
 
-    /// <summary>How long one question of fit may take before it is left open. Never read as a no.</summary>
+    /// <summary>With more devices than this to choose from, geometry in the choosing model costs more than it saves.</summary>
+    public int MostPlacedTogether { get; init; } = 80;
+
+    /// <summary>How long one question of fit may take before it is left open, in the solver's own seconds of work. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);
 
-    /// <summary>How long one test may take while a misfit set is made smaller.</summary>
+    /// <summary>How long one test may take while a misfit set is made smaller, in the solver's own seconds of work.</summary>
     public TimeSpan ShrinkBudget { get; init; } = TimeSpan.FromMilliseconds(60);
 
     /// <summary>How many random orders the quick placer tries before a proof is sought.</summary>

@@ -43,7 +43,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     {
         for (var round = 0; !clock.IsUp; round++)
         {
-            if (round == options.RoundsBeforeGeometry)
+            if (round == options.RoundsBeforeGeometry && question.Candidates.Length <= options.MostPlacedTogether)
                 choosing.AddGeometry();
             switch (choosing.Choose(clock, options.FirstWillDo))
             {

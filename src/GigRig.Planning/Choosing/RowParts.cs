@@ -10,6 +10,9 @@ namespace GigRig.Planning.Choosing;
 /// </summary>
 internal sealed class RowParts
 {
+    /// <summary>Millimetres to which plug places are rounded, from the first to the last resort.</summary>
+    private const int FinestGrain = 4;
+    private const int CoarsestGrain = 128;
     private const int MostSideKinds = 5;
     private const int MostLineSets = 2;
 
@@ -111,14 +114,13 @@ internal sealed class RowParts
     {
         public SideKinds(Way[] row, Func<Stance, IEnumerable<Box>> side)
         {
-            for (var grain = 4; ; grain *= 2)
-            {
-                Kinds = [.. row.GroupBy(w => string.Join(' ', side(w.Stance).Select(p => $"{p.Width}:{p.Y / grain}").Order()) + $" {w.Stance.FirstY / grain}-{w.Stance.LastY / grain}").Select(g => g.ToArray())];
-                if (Kinds.Count <= MostSideKinds)
-                    return;
-            }
+            for (var grain = FinestGrain; Kinds.Count == 0 || Kinds.Count > MostSideKinds; grain *= 2)
+                Kinds = grain > CoarsestGrain ? [row] : [.. row.GroupBy(w => Sign(w.Stance, side, grain)).Select(g => g.ToArray())];
         }
 
-        public IReadOnlyList<Way[]> Kinds { get; }
+        public IReadOnlyList<Way[]> Kinds { get; } = [];
+
+        private static string Sign(Stance stance, Func<Stance, IEnumerable<Box>> side, int grain) =>
+            string.Join(' ', side(stance).Select(p => $"{p.Width / grain}:{p.Y / grain}").Order()) + $" {stance.FirstY / grain}-{stance.LastY / grain}";
     }
 }

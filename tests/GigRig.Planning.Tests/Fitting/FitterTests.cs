@@ -25,7 +25,7 @@ public sealed class FitterTests
         }, iter: Problems);
 
     [Fact]
-    public void What_it_calls_a_misfit_cannot_stand_and_can_without_any_one() =>
+    public void What_it_calls_a_misfit_cannot_stand_and_unless_a_row_is_too_long_can_without_any_one() =>
         Gen.OneOf(GenContest.Crowded, GenContest.InARow).Sample(draft =>
         {
             var problem = WithoutSupplyAndLid(draft.Problem());
@@ -35,6 +35,10 @@ public sealed class FitterTests
             var ids = misfit.Items.Select(i => problem.Devices[i].Id).ToList();
 
             Assert.Null(every.Find(ids));
+
+            // A set that its row is too long for is left as it is: that proof says more about other sets than a smaller set would.
+            if (misfit.RowExcess is not null)
+                return;
             Assert.All(ids, left => Assert.NotNull(every.Find(ids.Where(id => id != left))));
         }, iter: Problems);
 
