@@ -74,11 +74,9 @@ public sealed record SceneLead(ChainPart Part, GearId FromId, GearId ToId, Scene
 /// <summary>A short word at a spot, such as where the instrument goes in.</summary>
 public sealed record SceneTag(string Text, SceneSpot At);
 
-/// <summary>A bar of a round length.</summary>
-public sealed record SceneScaleBar(SceneSpot From, int Length)
-{
-    public string Text => $"{Length} mm";
-}
+/// <summary>A bar of a length that is round in the reader's unit.</summary>
+/// <param name="Length">In millimetres, as everything here.</param>
+public sealed record SceneScaleBar(SceneSpot From, double Length, string Text);
 
 /// <summary>One line below the picture: what a number stands for, in full.</summary>
 /// <param name="Roles">What it does in this rig, in plain words.</param>

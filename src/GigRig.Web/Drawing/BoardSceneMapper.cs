@@ -26,7 +26,8 @@ public static class BoardSceneMapper
 
     private static readonly double[] CurveSteps = [.. Enumerable.Range(0, 11).Select(step => step / 10.0)];
 
-    public static BoardScene Map(RigProblem problem, Rig rig, PictureWidth width = PictureWidth.Wide)
+    /// <param name="unit">Of the scale and of the words; the picture itself is in millimetres.</param>
+    public static BoardScene Map(RigProblem problem, Rig rig, PictureWidth width = PictureWidth.Wide, LengthUnit unit = LengthUnit.Millimetres)
     {
         var depth = problem.Board.Depth;
         var surface = SceneArea.Of(problem.Board.Surface, depth);
@@ -35,12 +36,12 @@ public static class BoardSceneMapper
         var textSize = Math.Max(LeastTextSize, reach.Width / (width == PictureWidth.Narrow ? LettersAcrossNarrow : LettersAcrossWide));
         var leads = PatchLeadCurves.Of(problem, rig).ToValueList();
         var ends = width == PictureWidth.Narrow ? [] : ChainEnds.Of(problem, rig).ToValueList();
-        var bar = ScaleBarUnder(reach, textSize);
+        var bar = ScaleBars.Under(reach, textSize, unit);
         var legend = SceneLegend.Of(problem, bodies).ToValueList();
 
         return new(
             SceneWords.TitleOf(problem, rig),
-            SceneWords.DescriptionOf(problem, bodies),
+            SceneWords.DescriptionOf(problem, bodies, unit),
             ExtentOf(reach, leads, ends, bar, textSize),
             textSize,
             surface,
@@ -59,11 +60,5 @@ public static class BoardSceneMapper
         all = ends.Aggregate(all, (area, tag) => area.Around(new SceneArea(tag.At.X, tag.At.Y, 0, 0).GrownBy(textSize)));
         all = all.Around(new SceneSpot(bar.From.X, bar.From.Y + (textSize * 1.4)));
         return all.GrownBy(textSize / 2);
-    }
-
-    private static SceneScaleBar ScaleBarUnder(SceneArea reach, double textSize)
-    {
-        var length = new[] { 500, 200, 100, 50, 20, 10 }.FirstOrDefault(round => round <= reach.Width / 3, 5);
-        return new(new(reach.X, reach.Bottom + textSize), length);
     }
 }

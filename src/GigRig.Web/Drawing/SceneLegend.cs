@@ -1,5 +1,6 @@
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.Web.Sheets;
 
 namespace GigRig.Web.Drawing;
@@ -26,13 +27,13 @@ internal static class SceneWords
     public static string TitleOf(RigProblem problem, Rig rig) =>
         $"{problem.Board.Name} seen from above, {rig.Placements.Count switch { 0 => "empty", 1 => "1 device", var count => $"{count} devices" }}";
 
-    public static string DescriptionOf(RigProblem problem, IReadOnlyCollection<PlacedBody> bodies) =>
-        $"{problem.Board.Width.Value} by {problem.Board.Depth}; the player stands at the bottom. "
-        + string.Join(" ", bodies.OrderBy(body => body.Placement.At.X).Select(PlaceOf));
+    public static string DescriptionOf(RigProblem problem, IReadOnlyCollection<PlacedBody> bodies, LengthUnit unit) =>
+        $"{LengthText.Format(problem.Board.Width, unit)} by {LengthText.Format(problem.Board.Depth, unit)}; the player stands at the bottom. "
+        + string.Join(" ", bodies.OrderBy(body => body.Placement.At.X).Select(body => PlaceOf(body, unit)));
 
-    private static string PlaceOf(PlacedBody body)
+    private static string PlaceOf(PlacedBody body, LengthUnit unit)
     {
         var turned = body.Placement.Turn == Turn.None ? "" : $", turned {(int)body.Placement.Turn}° clockwise";
-        return $"{body.Number}: {body.Name}, {body.Placement.At.X} from the left, {body.Placement.At.Y} from the front{turned}.";
+        return $"{body.Number}: {body.Name}, {LengthText.Format(body.Placement.At.X, unit)} from the left, {LengthText.Format(body.Placement.At.Y, unit)} from the front{turned}.";
     }
 }

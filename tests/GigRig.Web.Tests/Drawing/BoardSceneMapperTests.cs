@@ -1,6 +1,7 @@
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Drawing;
 using Xunit;
@@ -123,7 +124,19 @@ public sealed class BoardSceneMapperTests
         var scene = BoardSceneMapper.Map(TwoBoxes, A.Rig());
 
         Assert.Equal("board seen from above, empty", scene.Title);
-        Assert.Equal(100, scene.ScaleBar.Length);
+        Assert.Equal((100, "100 mm"), (scene.ScaleBar.Length, scene.ScaleBar.Text));
+    }
+
+    [Fact]
+    public void Scale_and_words_are_in_the_readers_unit_and_the_picture_is_not()
+    {
+        var rig = A.Rig().Placing("echo", 30, 0);
+        var (metric, inches) = (BoardSceneMapper.Map(TwoBoxes, rig), BoardSceneMapper.Map(TwoBoxes, rig, unit: LengthUnit.Inches));
+
+        // One inch is 25.4 mm (international yard and pound agreement, 1959).
+        Assert.Equal((4 * 25.4, "4 in"), (inches.ScaleBar.Length, inches.ScaleBar.Text));
+        Assert.Contains("15.75 in by 7.87 in", inches.Description);
+        Assert.Equal(metric.Bodies, inches.Bodies);
     }
 
     [Fact]
@@ -132,6 +145,6 @@ public sealed class BoardSceneMapperTests
         var scene = BoardSceneMapper.Map(TwoBoxes, A.Rig().Placing("echo", 30, 20, Turn.Quarter));
 
         Assert.Equal("board seen from above, 1 device", scene.Title);
-        Assert.Equal("400 by 200 mm; the player stands at the bottom. 1: echo, 30 mm from the left, 20 mm from the front, turned 90° clockwise.", scene.Description);
+        Assert.Equal("400 mm by 200 mm; the player stands at the bottom. 1: echo, 30 mm from the left, 20 mm from the front, turned 90° clockwise.", scene.Description);
     }
 }

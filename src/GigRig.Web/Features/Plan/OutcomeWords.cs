@@ -1,8 +1,10 @@
 using System.Globalization;
 using GigRig.Domain.Events;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.Domain.Wishes;
 using GigRig.Web.Shared;
+using GigRig.Web.Sheets;
 
 namespace GigRig.Web.Features.Plan;
 
@@ -32,15 +34,21 @@ public static class OutcomeWords
     };
 
     /// <summary>The tiers of the score, each with its name.</summary>
-    public static IEnumerable<(string Name, string Value)> Figures(RigProblem problem, Score score)
+    public static IEnumerable<(string Name, string Value)> Figures(RigProblem problem, Score score, LengthUnit unit = LengthUnit.Millimetres)
     {
         var all = AllWants(problem.Event);
         yield return ("Wants covered", all == 0 ? "none asked" : $"{Number(score.Wants)} of {Number(all)}");
         yield return ("Ratings", Number(score.Rating));
         yield return ("On the board", Words.Count(score.Devices, "box", "boxes"));
         yield return ("Carried", $"{score.Mass.Value / 1000m:0.0} kg");
-        yield return ("Patch lead", $"{score.Leads.Value / 1000m:0.00} m");
+        yield return ("Patch lead", LengthText.Format(score.Leads, unit));
     }
+
+    /// <summary>Everything asked for that the rig does not do, the needs first; empty where it does all.</summary>
+    public static string Uncovered(CoverSheet sheet) => string.Join(
+        ", ",
+        sheet.Roles.Where(line => line.Thing is null).Select(line => line.Role)
+            .Concat(sheet.Sounds.Where(line => line.Parts.Count == 0).Select(line => $"the sound {line.Name}")));
 
     /// <summary>How a search is getting on.</summary>
     public static string ProgressOf(RigProblem problem, PlanProgress? progress) => (progress, AllWants(problem.Event)) switch

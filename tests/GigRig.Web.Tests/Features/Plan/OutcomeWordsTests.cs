@@ -38,7 +38,7 @@ public sealed class OutcomeWordsTests
     [Fact]
     public void The_figures_name_every_tier_with_its_unit() =>
         Assert.Equal(
-            [("Wants covered", "20 of 30"), ("Ratings", "7"), ("On the board", "3 boxes"), ("Carried", "12.3 kg"), ("Patch lead", "1.25 m")],
+            [("Wants covered", "20 of 30"), ("Ratings", "7"), ("On the board", "3 boxes"), ("Carried", "12.3 kg"), ("Patch lead", "1250 mm")],
             OutcomeWords.Figures(Problem, Score));
 
     [Fact]
