@@ -45,10 +45,11 @@ internal sealed record ComparedRun(string Name, Measured<Answer> Measured)
 {
     public Answer Answer => Measured.Result;
 
+    /// <summary>How it ended; where time ran out, with the weight of wants reached by then.</summary>
     public string Word => Answer.Kind switch
     {
         AnswerKind.Proved => "proved",
         AnswerKind.Impossible => "impossible",
-        _ => Answer.Score is null ? "nothing" : "unproved",
+        _ => Answer.Score is { } score ? $"unproved at {score.Wants}" : "nothing",
     };
 }
