@@ -1,6 +1,5 @@
 using System.CommandLine;
 using GigRig.Benchmarks.Contenders;
-using GigRig.Benchmarks.Measuring;
 using GigRig.Benchmarks.Problems;
 using GigRig.Benchmarks.Reporting;
 
@@ -54,7 +53,7 @@ internal static class CompareCommand
         foreach (var problem in Problems(asked, () => refused++))
         {
             var timed = problem.Within(limit);
-            table.Print(new(timed, limit, [.. contenders.Select(c => new ComparedRun(c.Name, Measured<Answer>.Of(() => c.Solve(timed.Problem))))]));
+            table.Print(new(timed, limit, [.. contenders.Select(c => ComparedRun.Of(c, timed.Problem))]));
         }
 
         table.PrintSums();

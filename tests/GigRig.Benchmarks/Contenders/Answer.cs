@@ -18,16 +18,17 @@ internal enum AnswerKind
     Impossible,
 }
 
-/// <summary>What a contender says, with what the rule book says of it.</summary>
+/// <summary>What a contender says and, once judged, what the rule book says of it.</summary>
 /// <param name="Score">Counted from the rig, not taken from the contender.</param>
 /// <param name="BrokenRules">Ids of the rules that the rig breaks.</param>
 internal sealed record Answer(AnswerKind Kind, Rig? Rig = null, Score? Score = null, ValueList<string> BrokenRules = default)
 {
     public bool IsClosed => Kind != AnswerKind.Open;
 
-    public static Answer Of(RigProblem problem, Rig rig, bool proved) => new(
-        proved ? AnswerKind.Proved : AnswerKind.Open,
-        rig,
-        Scorer.Score(problem, rig),
-        RuleBook.Check(problem, rig).Select(v => v.RuleId).Distinct().ToValueList());
+    /// <summary>Apart from the answering, so that it is not timed.</summary>
+    public Answer Judged(RigProblem problem) => Rig is null ? this : this with
+    {
+        Score = Scorer.Score(problem, Rig),
+        BrokenRules = RuleBook.Check(problem, Rig).Select(v => v.RuleId).Distinct().ToValueList(),
+    };
 }

@@ -16,7 +16,7 @@ internal sealed record Contender(string Name, Func<RigProblem, Answer> Solve)
     private static Answer AskOurs(RigProblem problem) =>
         new RigPlanner().PlanAsync(problem, PlannerOptions.Default with { Explain = false }).GetAwaiter().GetResult() switch
         {
-            PlanOutcome.Proposed proposed => Answer.Of(problem, proposed.Best.Rig, proposed.Proven),
+            PlanOutcome.Proposed proposed => new(proposed.Proven ? AnswerKind.Proved : AnswerKind.Open, proposed.Best.Rig),
             PlanOutcome.Impossible => new(AnswerKind.Impossible),
             _ => new(AnswerKind.Open),
         };

@@ -47,8 +47,7 @@ internal sealed class OneModel(Func<Belongings, ILayoutModel> layouts, Func<Belo
                 return new(AnswerKind.Impossible);
             if (status == CpSolverStatus.Unknown)
                 return answer with { Kind = AnswerKind.Open };
-            var rig = Read(problem, belongings, layout, hookUp, solver);
-            answer = Answer.Of(problem, rig, status == CpSolverStatus.Optimal);
+            answer = new(status == CpSolverStatus.Optimal ? AnswerKind.Proved : AnswerKind.Open, Read(problem, belongings, layout, hookUp, solver));
             if (status == CpSolverStatus.Feasible)
                 return answer;
             belongings.Model.Add(sum >= (long)Math.Round(solver.ObjectiveValue));

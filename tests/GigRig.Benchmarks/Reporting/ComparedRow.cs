@@ -2,6 +2,7 @@ using GigRig.Benchmarks.Contenders;
 using GigRig.Benchmarks.Measuring;
 using GigRig.Benchmarks.Opponents;
 using GigRig.Benchmarks.Problems;
+using GigRig.Domain.Rigs;
 
 namespace GigRig.Benchmarks.Reporting;
 
@@ -44,6 +45,13 @@ internal sealed record ComparedRow(NamedProblem Asked, TimeSpan Limit, IReadOnly
 internal sealed record ComparedRun(string Name, Measured<Answer> Measured)
 {
     public Answer Answer => Measured.Result;
+
+    /// <summary>Times the answering alone, then has the answer judged.</summary>
+    public static ComparedRun Of(Contender contender, RigProblem problem)
+    {
+        var measured = Measured<Answer>.Of(() => contender.Solve(problem));
+        return new(contender.Name, measured with { Result = measured.Result.Judged(problem) });
+    }
 
     /// <summary>How it ended; where time ran out, with the weight of wants reached by then.</summary>
     public string Word => Answer.Kind switch

@@ -40,8 +40,9 @@ public sealed class OpponentsTests
     {
         var known = draft with { Adapters = draft.Adapters with { Splitter = 0 }, Options = draft.Options with { SwitchSpacing = Millimetres.Zero, Arrange = false } };
         var outcome = await Ask.Quietly(known);
+        var problem = known.Problem();
         foreach (var opponent in new[] { Contender.Textbook, Contender.Best })
-            Match(outcome, opponent.Solve(known.Problem()));
+            Match(outcome, opponent.Solve(problem).Judged(problem));
     }
 
     private static void Match(PlanOutcome outcome, Answer answer)
