@@ -45,6 +45,9 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
         await page.LookAroundAsync();
         await page.ProposeAsync("Wedding function");
         await LookAsync("a proposed rig");
+        await page.Button("Save rig").ClickAsync();
+        await page.Heading("Hook-up").WaitForAsync();
+        await LookAsync("a saved rig");
         foreach (var url in Urls)
         {
             await page.GotoAsync(url);
