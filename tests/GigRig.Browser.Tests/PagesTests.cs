@@ -52,6 +52,8 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
         {
             await page.GotoAsync(url);
             await page.WaitForSelectorAsync("h1");
+            // The title is taken away and put back while the page comes alive.
+            await page.WaitForSelectorAsync(".gr-shell:not([data-interactive=false])");
             await LookAsync(url);
         }
 
