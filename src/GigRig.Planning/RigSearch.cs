@@ -16,6 +16,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     private readonly RigBuilder builder = new(question);
     private readonly ChoosingModel choosing = new(question, options.Seed);
+    private readonly List<Choice> answered = [];
 
     /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
     private long openWants = question.ListsEveryFeed ? -1 : AllWants(question);
@@ -35,7 +36,11 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         + question.Problem.Event.Sounds.Where(s => s.Level == NeedLevel.Want).Sum(s => (long)s.Weight);
 
     /// <summary>Sets that were answered already.</summary>
-    public void Exclude(Choice choice) => choosing.NoGoods.ForbidOnly(choice);
+    public void Exclude(Choice choice)
+    {
+        answered.Add(choice);
+        choosing.NoGoods.ForbidOnly(choice);
+    }
 
     public Choice? BestChoice { get; private set; }
 
@@ -129,6 +134,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         var standings = placed.Select((s, position) => s with { Item = position })
             .Concat(layout.Standings.Where(s => s.Item == choice.Devices.Count).Select(s => s with { Item = placed.Length }))
             .ToArray();
+        if (answered.Any(part.IsOfSameThings))
+            return;
         if (Feed(part.Devices) is { } feeds && builder.TryBuild(part, standings, feeds) is { } proposal)
             Accept(proposal, part);
     }

@@ -25,14 +25,31 @@ public sealed class RigPlannerAgainstExhaustiveTests
     [Fact]
     public Task Where_outlets_decide() => GenContest.Hungry.SampleAsync(MatchAsync, iter: Problems);
 
+    [Fact]
+    public Task Its_alternatives_are_the_next_best_sets_of_things() =>
+        GenContest.Crowded.SampleAsync(async draft =>
+        {
+            var problem = draft.Problem();
+            var best = new ExhaustivePlanner(problem).BestFirst().Take(4).Select(next => next.Choice.Score).ToList();
+
+            if (await Ask.Quietly(draft with { Options = draft.Options with { Alternatives = 3 } }) is not PlanOutcome.Proposed proposed)
+                return;
+
+            Assert.Equal(best, proposed.Alternatives.Prepend(proposed.Best).Select(FourTiers));
+            Assert.All(proposed.Alternatives, alternative => Assert.Empty(NaiveRigChecker.Faults(problem, alternative.Rig)));
+            Assert.Distinct(proposed.Alternatives.Prepend(proposed.Best).Select(p => string.Join(' ', p.Rig.Placements.Select(x => x.Id).Concat(p.Rig.OffBoard).Order())));
+        }, iter: Problems / 4);
+
+    private static NaiveScore FourTiers(Proposal proposal) => new(proposal.Score.Wants, proposal.Score.Rating, proposal.Score.Devices, proposal.Score.Mass.Value);
+
     private static async Task MatchAsync(RigProblemDraft draft)
     {
         var problem = draft.Problem();
-        var best = new ExhaustivePlanner(problem).Best();
+        var best = new ExhaustivePlanner(problem).BestFirst().Take(1).ToList();
 
         var outcome = await Ask.Quietly(draft);
 
-        if (best is not var (rig, choice))
+        if (best is not [var (rig, choice)])
         {
             Assert.IsType<PlanOutcome.Impossible>(outcome);
             return;
@@ -40,10 +57,8 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
         Assert.Empty(NaiveRigChecker.Faults(problem, rig));
         var proposed = Assert.IsType<PlanOutcome.Proposed>(outcome);
-        var score = proposed.Best.Score;
-        var expected = new NaiveScore(choice.Wants, choice.Rating, choice.Devices.Count, choice.Mass);
-        Assert.Equal(expected, new NaiveScore(score.Wants, score.Rating, score.Devices, score.Mass.Value));
-        Assert.Equal(expected, NaiveScore.Of(problem, proposed.Best.Rig));
+        Assert.Equal(choice.Score, FourTiers(proposed.Best));
+        Assert.Equal(choice.Score, NaiveScore.Of(problem, proposed.Best.Rig));
         Assert.True(proposed.Proven);
         Assert.Equal(choice.Wants, proposed.Bound);
         Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));

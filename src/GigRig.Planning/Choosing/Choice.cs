@@ -4,7 +4,10 @@ namespace GigRig.Planning.Choosing;
 
 /// <summary>A set of things: candidates and off-board items by their positions in the question.</summary>
 /// <param name="Standings">Where they stand, by their positions in <c>Question.ShapesOf</c>; null where the model did not place them.</param>
-internal sealed record Choice(IReadOnlyList<int> Devices, IReadOnlyList<int> OffBoard, IReadOnlyList<Standing>? Standings = null);
+internal sealed record Choice(IReadOnlyList<int> Devices, IReadOnlyList<int> OffBoard, IReadOnlyList<Standing>? Standings = null)
+{
+    public bool IsOfSameThings(Choice other) => Devices.ToHashSet().SetEquals(other.Devices) && OffBoard.ToHashSet().SetEquals(other.OffBoard);
+}
 
 /// <summary>How a round of choosing ended.</summary>
 internal abstract record ChoosingAnswer

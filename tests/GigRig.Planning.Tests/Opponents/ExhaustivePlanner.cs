@@ -15,19 +15,17 @@ internal sealed class ExhaustivePlanner(RigProblem problem)
     private readonly Dictionary<string, IReadOnlyList<Placement>?> stood = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IReadOnlyList<Feed>?> fed = new(StringComparer.Ordinal);
 
-    /// <summary>A best rig and what it scores; null where there is none at all.</summary>
-    public (Rig Rig, OneChoice Choice)? Best()
+    /// <summary>A rig for every set of things that has one, and what it scores, the best first.</summary>
+    public IEnumerable<(Rig Rig, OneChoice Choice)> BestFirst()
     {
         if (!standings.HasRoomForSupplyBelow)
-            return null;
+            yield break;
         foreach (var choice in new EveryChoice(problem).BestFirst())
         {
             var ids = choice.Devices.Select(d => d.Id).ToList();
             if (Remembered(fed, ids, hookUps.Find) is { } feeds && Remembered(stood, ids, standings.Find) is { } places)
-                return (RigOf(choice, places, feeds), choice);
+                yield return (RigOf(choice, places, feeds), choice);
         }
-
-        return null;
     }
 
     private static T Remembered<T>(Dictionary<string, T> answers, IReadOnlyList<GearId> ids, Func<IEnumerable<GearId>, T> find)

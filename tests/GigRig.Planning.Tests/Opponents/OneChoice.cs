@@ -1,4 +1,5 @@
 using GigRig.Domain.Gear;
+using GigRig.TestKit.Judging;
 
 namespace GigRig.Planning.Tests.Opponents;
 
@@ -6,6 +7,8 @@ namespace GigRig.Planning.Tests.Opponents;
 /// <param name="Missing">How many musts, needs and sounds, it does not meet.</param>
 internal sealed record OneChoice(IReadOnlyList<Device> Devices, IReadOnlyList<OffBoardItem> OffBoard, int Missing, long Wants, int Rating, int Mass)
 {
+    public NaiveScore Score => new(Wants, Rating, Devices.Count, Mass);
+
     /// <summary>Smaller is better.</summary>
     public (int, long, int, int, int) Order => (Missing, -Wants, -Rating, Devices.Count, Mass);
 }
