@@ -14,7 +14,7 @@ namespace GigRig.Planning.Tests.Benchmarks;
 /// </summary>
 public sealed class OpponentsTests
 {
-    private const int Problems = 100;
+    private const int Problems = 60;
 
     [Fact]
     public Task Agree_on_questions_of_any_kind() => GenProblem.SmallDraft.SampleAsync(MatchAsync, iter: Problems);
