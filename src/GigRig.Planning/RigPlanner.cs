@@ -10,6 +10,9 @@ namespace GigRig.Planning;
 /// <summary>The one door: a problem in, a proposed rig, a reason why there is none, or an honest "undecided" out. Safe to call from many threads.</summary>
 public sealed class RigPlanner
 {
+    /// <summary>A search that does not end by itself leaves some of the time for arranging what it found, or for saying why it found nothing.</summary>
+    private const double SearchShare = 0.85;
+
     /// <summary>Runs in the background for at most the problem's time limit. Calling it off keeps the best rig so far and never throws.</summary>
     /// <param name="progress">Told of each better rig as it is found.</param>
     public Task<PlanOutcome> PlanAsync(RigProblem problem, PlannerOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default) =>
@@ -22,7 +25,7 @@ public sealed class RigPlanner
             return new PlanOutcome.Impossible(question.Faults.Select(f => new ConflictPart(f.RuleId, f.Culprits, f.Sentence)).ToValueList(), [], clock.Elapsed);
         var fitter = new Fitter(question.Surface, options);
         RigSearch? search = null;
-        search = new RigSearch(question, options, fitter, clock) { Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)) };
+        search = new RigSearch(question, options, fitter, clock.Within(SearchShare * clock.Left)) { Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)) };
         search.Run();
         if (search.Best is { } best)
             return Propose(question, options, fitter, search, best, progress, clock);
@@ -31,7 +34,7 @@ public sealed class RigPlanner
         if (!options.Explain)
             return new PlanOutcome.Impossible([new ConflictPart("no-set", [], "No set of these things meets the musts.")], [], clock.Elapsed);
         var conflict = new ConflictFinder(problem, options, clock).Find();
-        return new PlanOutcome.Impossible(conflict, options.Explain ? new RepairFinder(problem, options, clock).For(conflict) : [], clock.Elapsed);
+        return new PlanOutcome.Impossible(conflict, new RepairFinder(problem, options, clock).For(conflict), clock.Elapsed);
     }
 
     private static PlanOutcome Propose(Question question, PlannerOptions options, Fitter fitter, RigSearch search, Proposal best, IProgress<PlanProgress>? progress, Clock clock)
