@@ -108,6 +108,20 @@ public sealed class PlanApiTests(TestApp app) : IClassFixture<TestApp>
     }
 
     [Fact]
+    public async Task The_example_of_the_guide_gets_an_answer()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "GigRig.sln")))
+            folder = folder.Parent;
+        var guide = await File.ReadAllTextAsync(Path.Combine(folder.FullName, "docs", "http-api.md"), Cancel);
+        var example = guide.Split("```json")[1].Split("```")[0];
+
+        var outcome = await PlanAsync(example);
+
+        Assert.Equal(("proposed", 20), ((string?)outcome["status"], (int)outcome["score"]!["wants"]!));
+    }
+
+    [Fact]
     public async Task The_time_limit_of_the_problem_is_kept()
     {
         // Thirty different boxes, a small board: too many sets to go through in a millisecond.
