@@ -6,9 +6,11 @@ namespace GigRig.Planning.Explaining;
 /// <summary>Finds a smallest set of facts that cannot hold together: lifts them one at a time and keeps lifted whatever the impossibility does not need.</summary>
 internal sealed class ConflictFinder(RigProblem problem, PlannerOptions options, Clock clock)
 {
+    private static readonly TimeSpan Each = TimeSpan.FromSeconds(3);
+
     public ValueList<ConflictPart> Find()
     {
-        var ask = new AskAgain(options, clock);
+        var ask = new AskAgain(options, clock, Each);
         var draft = problem.Draft;
         var kept = new List<Fact>();
         foreach (var fact in Facts.Of(problem))

@@ -15,7 +15,12 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
 
     private static readonly int[] Wider = [50, 100, 150, 250];
 
-    private readonly AskAgain ask = new(options, clock);
+    /// <summary>Whoever has no rig at all waits longer for a way out …</summary>
+    private static readonly TimeSpan EachForARig = TimeSpan.FromSeconds(3);
+
+    /// <summary>… than whoever has one for a better one, and in all no longer than the second figure.</summary>
+    private static readonly TimeSpan EachForMore = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan AllForMore = TimeSpan.FromSeconds(2);
 
     /// <summary>What would make an impossible problem possible.</summary>
     public ValueList<Repair> For(ValueList<ConflictPart> conflict)
@@ -23,7 +28,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
         var facts = Facts.Of(problem).Where(f => f.Change is not null && conflict.Any(c => c.RuleId == f.RuleId && c.Sentence == f.Sentence));
         var lifts = facts.Select(f => new Trial($"lift-{f.RuleId}", f.Change!, f.Lift(problem.Draft)));
         var rules = conflict.Select(c => c.RuleId).ToHashSet(StringComparer.Ordinal);
-        return Confirmed([lifts.Reverse(), rules.Contains(RuleIds.DevicesFed) ? [Outlet()] : [], rules.Contains(RuleIds.InsideBoard) ? Boards() : []], _ => true);
+        return Confirmed([lifts.Reverse(), rules.Contains(RuleIds.DevicesFed) ? [Outlet()] : [], rules.Contains(RuleIds.InsideBoard) ? Boards() : []], _ => true, clock, EachForARig);
     }
 
     /// <summary>What would cover more of the wants.</summary>
@@ -32,16 +37,17 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
         if (best.Coverage.Needs.All(n => n.Cover is not null) && best.Coverage.Sounds.All(s => s.Covers is not null))
             return [];
         var allow = Facts.Of(problem).Where(f => f.RuleId is RuleIds.Bans or RuleIds.MassLimit or RuleIds.DeviceLimit or RuleIds.FreeArea).Select(f => new Trial($"lift-{f.RuleId}", f.Change!, f.Lift(problem.Draft)));
-        return Confirmed([allow, problem.Supply is null ? [] : [Outlet()], Boards()], score => score.Wants > best.Score.Wants);
+        return Confirmed([allow, problem.Supply is null ? [] : [Outlet()], Boards()], score => score.Wants > best.Score.Wants, clock.Within(AllForMore), EachForMore);
     }
 
     /// <summary>The changes that a solve confirms; of several sizes of one change, the smallest.</summary>
-    private ValueList<Repair> Confirmed(IEnumerable<IEnumerable<Trial>> kinds, Func<Score, bool> helps)
+    private ValueList<Repair> Confirmed(IEnumerable<IEnumerable<Trial>> kinds, Func<Score, bool> helps, Clock time, TimeSpan each)
     {
+        var ask = new AskAgain(options, time, each);
         var repairs = new List<Repair>();
         foreach (var trial in kinds.SelectMany(k => k))
         {
-            if (repairs.Count == MostRepairs || clock.IsUp)
+            if (repairs.Count == MostRepairs || time.IsUp)
                 break;
             if (repairs.All(r => r.Kind != trial.Kind || trial.Kind.StartsWith("lift-", StringComparison.Ordinal))
                 && ask.Best(trial.Draft) is { } better && helps(better.Score))
