@@ -6,12 +6,12 @@ namespace GigRig.Planning.Tests;
 /// <summary>Puts a question to the planner and insists on the kind of answer.</summary>
 internal static class Ask
 {
-    public static Task<PlanOutcome> Planner(RigProblemDraft draft) =>
-        new RigPlanner().PlanAsync(draft.Problem(), cancel: TestContext.Current.CancellationToken);
+    public static Task<PlanOutcome> Planner(RigProblemDraft draft, PlannerOptions? options = null) =>
+        new RigPlanner().PlanAsync(draft.Problem(), options, cancel: TestContext.Current.CancellationToken);
 
     /// <summary>Without looking for reasons and repairs.</summary>
     public static Task<PlanOutcome> Quietly(RigProblemDraft draft) =>
-        new RigPlanner().PlanAsync(draft.Problem(), PlannerOptions.Default with { Explain = false }, cancel: TestContext.Current.CancellationToken);
+        Planner(draft, PlannerOptions.Default with { Explain = false });
 
     public static async Task<PlanOutcome.Proposed> Proposed(RigProblemDraft draft) =>
         Assert.IsType<PlanOutcome.Proposed>(await Planner(draft));

@@ -13,6 +13,8 @@ public sealed class RigPlannerAgainstExhaustiveTests
 {
     private const int Problems = 400;
 
+    private static readonly PlannerOptions Quiet = PlannerOptions.Default with { Explain = false };
+
     [Fact]
     public Task Of_any_kind() => GenProblem.SmallDraft.SampleAsync(MatchAsync, iter: Problems);
 
@@ -24,6 +26,37 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
     [Fact]
     public Task Where_outlets_decide() => GenContest.Hungry.SampleAsync(MatchAsync, iter: Problems);
+
+    [Fact]
+    public Task Where_the_choosing_itself_places_things_from_the_start() =>
+        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems);
+
+    /// <summary>Every question of fit that the quick placer does not answer is left open.</summary>
+    [Fact]
+    public Task Without_time_to_prove_a_misfit_it_claims_nothing_that_is_not_so() =>
+        Gen.OneOf(GenContest.Crowded, GenContest.InARow).SampleAsync(async draft =>
+        {
+            var problem = draft.Problem();
+            var best = new ExhaustivePlanner(problem).BestFirst().Select(rig => rig.Choice).FirstOrDefault();
+
+            var outcome = await Ask.Planner(draft, Quiet with { FitBudget = TimeSpan.Zero, ShrinkBudget = TimeSpan.Zero, QuickTries = 1 });
+
+            if (best is null)
+            {
+                Assert.IsNotType<PlanOutcome.Proposed>(outcome);
+                return;
+            }
+
+            Assert.IsNotType<PlanOutcome.Impossible>(outcome);
+            if (outcome is PlanOutcome.Undecided undecided)
+                Assert.InRange(best.Wants, 0, undecided.Bound);
+            if (outcome is PlanOutcome.Proposed proposed)
+            {
+                Assert.InRange(best.Wants, proposed.Best.Score.Wants, proposed.Bound);
+                Assert.True(!proposed.Proven || FourTiers(proposed.Best) == best.Score);
+                Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));
+            }
+        }, iter: Problems);
 
     [Fact]
     public Task Its_alternatives_are_the_next_best_sets_of_things() =>
@@ -42,12 +75,14 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
     private static NaiveScore FourTiers(Proposal proposal) => new(proposal.Score.Wants, proposal.Score.Rating, proposal.Score.Devices, proposal.Score.Mass.Value);
 
-    private static async Task MatchAsync(RigProblemDraft draft)
+    private static Task MatchAsync(RigProblemDraft draft) => MatchAsync(draft, Quiet);
+
+    private static async Task MatchAsync(RigProblemDraft draft, PlannerOptions options)
     {
         var problem = draft.Problem();
         var best = new ExhaustivePlanner(problem).BestFirst().Take(1).ToList();
 
-        var outcome = await Ask.Quietly(draft);
+        var outcome = await Ask.Planner(draft, options);
 
         if (best is not [var (rig, choice)])
         {

@@ -81,6 +81,28 @@ public sealed class RigPlannerUnderChangesTests
         return draft with { Options = draft.Options with { Plugs = new(audio with { Width = (audio.Width.Value / 2 * 2).Mm }, power with { Width = (power.Width.Value / 2 * 2).Mm }) } };
     }
 
+    [Fact]
+    public Task None_of_it_matters_at_life_size_either() =>
+        Gen.Select(GenLifelike.Night, Gen.Int[0, 1000]).SampleAsync(
+            async (draft, seed) =>
+            {
+                var asked = Assert.IsType<PlanOutcome.Proposed>(await Ask.Quietly(draft));
+                foreach (var same in new[] { draft.Shuffled(seed), draft.Mirrored(), draft.Doubled() })
+                    AssertAgree(asked, Assert.IsType<PlanOutcome.Proposed>(await Ask.Quietly(same)));
+            },
+            iter: Problems / 4);
+
+    /// <summary>What is proved is equal; what is not keeps within what the other proved.</summary>
+    private static void AssertAgree(PlanOutcome.Proposed one, PlanOutcome.Proposed other)
+    {
+        Assert.InRange(one.Best.Score.Wants, 0, other.Bound);
+        Assert.InRange(other.Best.Score.Wants, 0, one.Bound);
+        if (one.Proven)
+            Assert.InRange(other.Best.Score.CompareChoice(one.Best.Score), -1, 0);
+        if (other.Proven)
+            Assert.InRange(one.Best.Score.CompareChoice(other.Best.Score), -1, 0);
+    }
+
     private static RigProblemDraft Fed(RigProblemDraft draft, Func<Supply, Supply> change) => draft.Supply is { } supply ? draft with { Supply = change(supply) } : draft;
 
     private static async Task SameAsync(RigProblemDraft one, RigProblemDraft other) => Assert.Equal(0, await CompareAsync(one, other));
