@@ -109,8 +109,8 @@ internal sealed class GeometryModel
         var boxY = Start(y, [.. byPose.Select(b => b.Y)], turns, surface.PlugSpace.Y, surface.PlugSpace.Rear, $"y {name}");
         var width = Size([.. byPose.Select(b => b.Width)], turns, $"w {name}");
         var depth = Size([.. byPose.Select(b => b.Depth)], turns, $"d {name}");
-        var spanX = Interval(boxX, width, Varies(b => b.Width), surface.PlugSpace.Right, present, $"ix {name}");
-        var spanY = Interval(boxY, depth, Varies(b => b.Depth), surface.PlugSpace.Rear, present, $"iy {name}");
+        var spanX = Interval(boxX, width, Varies(b => b.Width), (surface.PlugSpace.X, surface.PlugSpace.Right), present, $"ix {name}");
+        var spanY = Interval(boxY, depth, Varies(b => b.Depth), (surface.PlugSpace.Y, surface.PlugSpace.Rear), present, $"iy {name}");
         apart.AddRectangle(spanX, spanY);
         if (!isBody)
             return;
@@ -149,10 +149,10 @@ internal sealed class GeometryModel
         return size;
     }
 
-    private IntervalVar Interval(LinearExpr start, LinearExpr size, bool varies, int most, BoolVar? present, string name)
+    private IntervalVar Interval(LinearExpr start, LinearExpr size, bool varies, (int From, int To) within, BoolVar? present, string name)
     {
         // Where start and size both vary, their sum is more than the solver takes for an end.
-        var end = varies ? model.NewIntVar(-most, most, $"end {name}") : start + size;
+        var end = varies ? model.NewIntVar(within.From, within.To, $"end {name}") : start + size;
         return present is null ? model.NewIntervalVar(start, size, end, name) : model.NewOptionalIntervalVar(start, size, end, present, name);
     }
 
