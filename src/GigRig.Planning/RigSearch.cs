@@ -104,16 +104,22 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                 return false;
             default:
                 TryPartOf(choice, shapes);
-                openWants = Math.Max(openWants, choosing.WantsBound);
-                choosing.NoGoods.ForbidOnly(choice.Devices);
+                SetAside(choice.Devices);
                 return false;
         }
+    }
+
+    /// <summary>Neither ruled out nor asked about again; from now on nothing is proved that this set could overthrow.</summary>
+    private void SetAside(IReadOnlyList<int> devices)
+    {
+        openWants = Math.Max(openWants, choosing.WantsBound);
+        choosing.NoGoods.ForbidOnly(devices);
     }
 
     private IReadOnlyList<Feed>? Feed(IReadOnlyList<int> devices)
     {
         var fed = devices.Where(i => question.Candidates[i].Consumer is not null).ToArray();
-        switch (question.Power.Feed([.. fed.Select(i => question.Candidates[i].Consumer!)]))
+        switch (question.Power.Feed([.. fed.Select(i => question.Candidates[i].Consumer!)], clock))
         {
             case PowerAnswer.Fed answer:
                 return answer.Feeds;
@@ -121,7 +127,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                 choosing.NoGoods.ForbidStarved([.. starved.Consumers.Select(c => fed[c])]);
                 return null;
             default:
-                throw new InvalidOperationException("The power search gave no answer.");
+                SetAside(devices);
+                return null;
         }
     }
 

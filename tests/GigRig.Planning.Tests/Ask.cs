@@ -13,6 +13,9 @@ internal static class Ask
     public static Task<PlanOutcome> Quietly(RigProblemDraft draft) =>
         Planner(draft, PlannerOptions.Default with { Explain = false });
 
+    /// <summary>Time enough for anything small.</summary>
+    public static Clock Patiently => new(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+
     public static async Task<PlanOutcome.Proposed> Proposed(RigProblemDraft draft) =>
         Assert.IsType<PlanOutcome.Proposed>(await Planner(draft));
 

@@ -11,6 +11,9 @@ internal abstract record PowerAnswer
 
     public sealed record Fed(IReadOnlyList<Feed> Feeds) : PowerAnswer;
 
-    /// <summary>Proved: these, by their positions in the set asked about, cannot all be fed; without any one of them they can.</summary>
+    /// <summary>The search was given up. Never to be read as a no.</summary>
+    public sealed record Open : PowerAnswer;
+
+    /// <summary>Proved: these, by their positions in the set asked about, cannot all be fed; without any one of them they can, or it was not proved that they cannot.</summary>
     public sealed record Starved(IReadOnlyList<int> Consumers) : PowerAnswer;
 }

@@ -62,9 +62,43 @@ public sealed class PowerSearchTests
         Assert.Equal(29, Assert.IsType<PowerAnswer.Fed>(Feed(problem, boxes[1..])).Feeds.Select(feed => feed.Outlets[0]).Distinct().Count());
     }
 
+    /// <summary>Splitting outlets is packing bins: 24 draws of 60–139 mA into eight outlets that give so much of their sum.</summary>
+    [Theory]
+    [InlineData(99, typeof(PowerAnswer.Starved))]
+    [InlineData(110, typeof(PowerAnswer.Fed))]
+    [InlineData(101, null)]
+    [InlineData(102, null)]
+    [InlineData(103, null)]
+    public void However_tight_the_outlets_are_packed_it_comes_to_an_end(int percent, Type? expected)
+    {
+        var problem = Packed(percent);
+
+        var answer = Feed(problem, [.. problem.Devices]);
+
+        Assert.True(expected is null || answer.GetType() == expected, $"{answer}");
+        if (answer is PowerAnswer.Fed fed)
+            Assert.True(new HookUpJudge(problem).Allows(fed.Feeds));
+    }
+
+    [Fact]
+    public void Called_off_it_leaves_the_answer_open()
+    {
+        var problem = Packed(103);
+
+        Assert.IsType<PowerAnswer.Open>(Feed(problem, [.. problem.Devices], new Clock(TimeSpan.FromMinutes(1), new CancellationToken(canceled: true))));
+    }
+
+    private static RigProblem Packed(int percent)
+    {
+        var random = new Random(5);
+        var boxes = Enumerable.Range(1, 24).Select(i => A.Device($"box{i}").Drawing(60 + random.Next(80))).ToArray();
+        var each = boxes.Sum(box => box.Power!.Current.Value) * percent / 800;
+        return A.Draft().With(boxes).FedBy([.. Enumerable.Range(1, 8).Select(i => A.Outlet($"{i}").Giving(each))]).OwningAdapters(splitter: 16).Problem();
+    }
+
     private static Device[] Consuming(RigProblem problem) => [.. problem.Devices.Where(d => d.Power is not null)];
 
-    private static PowerAnswer Feed(RigProblem problem, IReadOnlyList<Device> devices)
+    private static PowerAnswer Feed(RigProblem problem, IReadOnlyList<Device> devices, Clock? clock = null)
     {
         var classes = OutletClass.Of(problem.Supply);
         var patterns = new FeedPatterns(classes, problem.Adapters);
@@ -73,6 +107,6 @@ public sealed class PowerSearchTests
             var draw = device.Power!.DrawWith(problem.Options.Headroom).Value;
             return new Consumer(device.Id, device.Power, draw, patterns.For(device.Power, draw));
         });
-        return new PowerSearch(classes, problem.Adapters, problem.Supply?.TotalCurrent?.Value).Feed([.. consumers]);
+        return new PowerSearch(classes, problem.Adapters, problem.Supply?.TotalCurrent?.Value).Feed([.. consumers], clock ?? Ask.Patiently);
     }
 }

@@ -46,7 +46,7 @@ public sealed class PowerVerdictTests
         var patterns = new FeedPatterns(classes, adapters);
         var consumers = needs.Select((need, i) => new Consumer(new($"{i}"), need, need.Current.Value, patterns.For(need, need.Current.Value))).ToList();
 
-        var answer = new PowerSearch(classes, adapters, totalCurrent: null).Feed(consumers);
+        var answer = new PowerSearch(classes, adapters, totalCurrent: null).Feed(consumers, Ask.Patiently);
 
         Assert.True(isFed == answer is PowerAnswer.Fed, verdict);
     }
