@@ -26,8 +26,8 @@ internal sealed class LineBound
         this.variables = variables;
         var question = variables.Question;
         width = question.Surface.Width;
-        stances = [.. question.Candidates.Select(c => Stances(c.Shape, question.Surface))];
-        supply = question.SupplyShape is { } shape ? Stances(shape, question.Surface) : [];
+        stances = [.. question.Candidates.Select(c => Stance.AllOf(c.Shape, question.Surface))];
+        supply = question.SupplyShape is { } shape ? Stance.AllOf(shape, question.Surface) : [];
     }
 
     public static void Add(ChoiceVariables variables)
@@ -39,8 +39,6 @@ internal sealed class LineBound
                 bound.AddFor(lines, share);
         }
     }
-
-    private static Stance[] Stances(Shape shape, Surface surface) => [.. shape.Poses.Select(p => Stance.Of(p, surface)).OfType<Stance>()];
 
     private void AddFor(int[] lines, double share)
     {

@@ -40,7 +40,7 @@ internal sealed class RowParts
     /// <summary>A literal for each way a thing may stand, of which exactly one holds when it is taken.</summary>
     private IEnumerable<Way> Ways(Shape shape, Surface surface, BoolVar? taken, string name)
     {
-        var stances = shape.Poses.Select(p => Stance.Of(p, surface)).OfType<Stance>().ToArray();
+        var stances = Stance.AllOf(shape, surface);
         if (stances.Length == 0)
             return [];
         if (stances.Length == 1)

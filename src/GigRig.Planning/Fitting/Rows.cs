@@ -63,7 +63,7 @@ internal sealed class Rows(Surface surface)
     {
         if (ways.TryGetValue(shape.Key, out var known))
             return known;
-        var found = shape.Poses.Select(p => Stance.Of(p, surface)).OfType<Stance>().ToArray();
+        var found = Stance.AllOf(shape, surface);
         foreach (var stance in found)
         {
             numbers[stance] = stances.Count;

@@ -34,6 +34,9 @@ internal sealed class Stance
     /// <summary>The plugs that stick out to the right.</summary>
     public IEnumerable<Box> RightSide => Pose.Pieces.Where(p => p.Right > Pose.Width);
 
+    /// <summary>Every way a shape can stand on the surface, in the order of its poses.</summary>
+    public static Stance[] AllOf(Shape shape, Surface surface) => [.. shape.Poses.Select(p => Of(p, surface)).OfType<Stance>()];
+
     /// <summary>Where the pose can stand on the surface; null when it cannot.</summary>
     public static Stance? Of(Pose pose, Surface surface)
     {
