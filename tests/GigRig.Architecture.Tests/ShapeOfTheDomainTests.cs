@@ -31,10 +31,11 @@ public sealed class ShapeOfTheDomainTests
             where field is { IsPublic: true, IsLiteral: false }
             select $"{type.FullName}.{field.Name}");
 
+    // What decides whether a rig fits and is fed is whole numbers; only the physics on the sheets takes roots and logarithms.
     [Fact]
-    public void No_number_is_binary_floating_point() =>
+    public void No_number_is_binary_floating_point_outside_the_formulas() =>
         Offenders.None(
-            from type in DomainTypes
+            from type in DomainTypes.Where(type => type.Namespace != "GigRig.Domain.Formulas")
             from used in type.GetFields(Everything).Select(field => (field.Name, Type: field.FieldType))
                 .Concat(type.GetProperties(Everything).Select(property => (property.Name, Type: property.PropertyType)))
                 .Concat(type.GetMethods(Everything).SelectMany(method => method.GetParameters().Select(p => p.ParameterType).Append(method.ReturnType).Select(t => (method.Name, Type: t))))

@@ -1,3 +1,4 @@
+using GigRig.Domain.Formulas;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Units;
@@ -18,9 +19,7 @@ public sealed record Feed(GearId Device, ValueList<string> Outlets, OutletJoin J
     public bool OnBattery => Outlets.Count == 0;
 
     /// <summary>What the settings give at the device: their sum in series, else the first; zero without any.</summary>
-    public Millivolts Arriving => Join == OutletJoin.Series
-        ? Settings.Aggregate(Millivolts.Zero, (sum, volts) => sum + volts)
-        : Settings.FirstOrDefault();
+    public Millivolts Arriving => JoinedOutlets.Volts(Join, Settings);
 
     public static Feed FromBattery(GearId device) => new(device, [], OutletJoin.Single, Millivolts.Zero, []);
 }

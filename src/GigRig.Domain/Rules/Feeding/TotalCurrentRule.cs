@@ -1,5 +1,4 @@
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Units;
 
 namespace GigRig.Domain.Rules.Feeding;
 
@@ -11,13 +10,10 @@ internal sealed class TotalCurrentRule : IRule
 
     public IEnumerable<Violation> Check(RigProblem problem, Rig rig)
     {
-        if (problem.Supply is not { TotalCurrent: { } most } supply)
+        if (problem.Supply is not { TotalCurrent: not null } supply)
             yield break;
-        // In series the same current flows through both outlets; in parallel they split it.
-        var load = Connection.In(problem, rig).Aggregate(
-            Milliamps.Zero,
-            (sum, connection) => sum + connection.Draw + (connection.Feed.Join == OutletJoin.Series ? connection.Draw : Milliamps.Zero));
-        if (load > most)
-            yield return new(Id, [supply.Id], $"{load - most}", $"The outlets in use give {load}; {supply.Name} gives {most} in all.");
+        var load = SupplyLoad.Of(problem, rig);
+        if (load.Taken > load.Gives)
+            yield return new(Id, [supply.Id], $"{load.Taken - load.Gives}", $"The outlets in use give {load.Taken}; {supply.Name} gives {load.Gives} in all.");
     }
 }
