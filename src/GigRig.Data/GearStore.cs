@@ -26,8 +26,8 @@ public sealed class GearStore
             [typeof(Supply)] = Table<SupplyRow, Supply>(ProblemParts.Of),
             [typeof(Amp)] = Table<AmpRow, Amp>(ProblemParts.Of),
             [typeof(OffBoardItem)] = Table<OffBoardRow, OffBoardItem>(ProblemParts.Of),
-            [typeof(Lead)] = Table<LeadRow, Lead>(StoreChecks.Of),
-            [typeof(Instrument)] = Table<InstrumentRow, Instrument>(StoreChecks.Of),
+            [typeof(Lead)] = Table<LeadRow, Lead>(ProblemParts.Of),
+            [typeof(Instrument)] = Table<InstrumentRow, Instrument>(ProblemParts.Of),
         };
 
         IThingTable Table<TRow, T>(Func<T, IEnumerable<Complaint>> check)

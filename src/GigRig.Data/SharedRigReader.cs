@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GigRig.Data;
 
 /// <summary>
-/// What a holder of a link may see. It has no owner, no note, no value, and of the owner's gear only what is in the rig, so that a page made
+/// What a holder of a link may see. It has no owner, no notes, no value, and of the owner's gear only what is in the rig, so that a page made
 /// from it can't show more.
 /// </summary>
 public sealed record SharedRig(string Name, RigProblem Problem, Rig Rig);
@@ -59,11 +59,12 @@ public sealed class SharedRigReader
         {
             Devices = draft.Devices.Where(device => placed.Contains(device.Id)).ToValueList(),
             OffBoard = draft.OffBoard.Where(item => offBoard.Contains(item.Id)).ToValueList(),
+            Leads = [],
             Options = draft.Options with { Pin = [], Ban = [] },
         };
         var problem = RigProblem.Create(shown) is ProblemCheck.Accepted accepted
             ? accepted.Problem
             : throw new InvalidOperationException("A part of a checked problem was refused.");
-        return new(saved.Name, problem, rig);
+        return new(saved.Name, problem, rig with { Silenced = rig.Silenced.Select(silenced => silenced with { Note = "" }).ToValueList() });
     }
 }

@@ -143,7 +143,7 @@ public sealed class GearStoreTests
 
         Assert.Equal(["/length", "/count", "/valueCents"], refusal.Complaints.Select(complaint => complaint.Path));
         Assert.Equal(
-            "The lead \"patch\" can't be stored. The length is 0 mm; give 1 to 100000 mm. The count is 1000; give 1 to 999. "
+            "The lead \"patch\" can't be stored. The length of lead patch is 0 mm; give 1 to 100000 mm. The count of lead patch is 1000; give 1 to 999. "
             + "The value in hundredths is -1; give 0 to 1000000000.",
             refusal.Message);
         Assert.Equal([good], await library.Gear.LeadsAsync(Cancel));

@@ -29,6 +29,10 @@ internal static class ProblemParts
 
     public static IEnumerable<Complaint> Of(OffBoardItem item) => Of(Bare with { OffBoard = [item with { Id = AnyId }] }, "/offBoard/0");
 
+    public static IEnumerable<Complaint> Of(Lead lead) => Of(Bare with { Leads = [lead with { Id = AnyId }] }, "/leads/0");
+
+    public static IEnumerable<Complaint> Of(Instrument instrument) => Of(Bare with { Instrument = instrument with { Id = AnyId } }, "/instrument");
+
     public static IEnumerable<Complaint> Of(PowerAdapters adapters) => Of(Bare with { Adapters = adapters }, "/adapters");
 
     public static IEnumerable<Complaint> Of(EventType eventType) => Of(Bare with { Event = eventType }, "/event");

@@ -9,29 +9,9 @@ namespace GigRig.Data.Checks;
 internal static class StoreChecks
 {
     private const int MostCents = 1_000_000_000;
-    private const int MostLeads = 999;
-
-    /// <summary>A hundred metres.</summary>
-    private const int MostLeadLength = 100_000;
 
     // A rig may break rules: its owner moves things about. But it must speak of nothing that is not in its problem, or it could not be drawn.
     private static readonly IRule[] RigRules = [.. RuleBook.Rules.Where(rule => rule.Id is RuleIds.KnownThings or RuleIds.OnceEach)];
-
-    public static IEnumerable<Complaint> Of(Lead lead) =>
-    [
-        .. PlainChecks.Name("/name", "name", lead.Name),
-        .. PlainChecks.Word("/kind", "kind", lead.Kind),
-        .. PlainChecks.Within("/length", "length", lead.Length.Value, 1, MostLeadLength, " mm"),
-        .. PlainChecks.Word("/firstPlug", "first plug", lead.FirstPlug),
-        .. PlainChecks.Word("/secondPlug", "second plug", lead.SecondPlug),
-        .. PlainChecks.Within("/count", "count", lead.Count, 1, MostLeads),
-    ];
-
-    public static IEnumerable<Complaint> Of(Instrument instrument) =>
-    [
-        .. PlainChecks.Name("/name", "name", instrument.Name),
-        .. PlainChecks.Name("/kind", "kind", instrument.Kind),
-    ];
 
     public static IEnumerable<Complaint> Of(Ownership ownership) =>
     [

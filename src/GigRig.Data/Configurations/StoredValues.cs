@@ -22,6 +22,8 @@ internal static class StoredValues
         conventions.Properties<AmpLoop>().HaveConversion<string>();
         conventions.Properties<LeadKind>().HaveConversion<string>();
         conventions.Properties<PlugShape>().HaveConversion<string>();
+        conventions.Properties<SignalLevel>().HaveConversion<string>();
+        conventions.Properties<InstrumentFamily>().HaveConversion<string>();
         conventions.Properties<NeedLevel>().HaveConversion<string>();
         conventions.Properties<ChainPolicy>().HaveConversion<string>();
     }

@@ -11,6 +11,8 @@ internal sealed class AmpRow : GearRow<Amp>
 
     public bool Footswitch { get; set; }
 
+    public SignalLevel LoopLevel { get; set; }
+
     public List<FunctionRow> Functions { get; set; } = [];
 
     public override string Title => $"amp \"{Name}\"";
@@ -21,8 +23,9 @@ internal sealed class AmpRow : GearRow<Amp>
         MassGrams = thing.Mass.Value;
         Loop = thing.Loop;
         Footswitch = thing.Footswitch;
+        LoopLevel = thing.LoopLevel;
         Functions = FunctionRow.From(thing.Functions);
     }
 
-    protected override Amp ToThing() => new(GearId, Name, MassGrams.G, FunctionRow.To(Functions), Loop, Footswitch);
+    protected override Amp ToThing() => new(GearId, Name, MassGrams.G, FunctionRow.To(Functions), Loop, Footswitch, LoopLevel);
 }

@@ -24,6 +24,10 @@ internal sealed class DeviceRow : GearRow<Device>
 
     public List<FunctionRow> Functions { get; set; } = [];
 
+    public bool WantsBarePickup { get; set; }
+
+    public SignalLevel InputLevel { get; set; }
+
     public override string Title => $"device \"{Name}\"";
 
     protected override void SetThing(Device thing)
@@ -37,6 +41,8 @@ internal sealed class DeviceRow : GearRow<Device>
         Jacks = [.. thing.Jacks.Select(JackRow.From)];
         Switches = [.. thing.Switches.Select(SwitchRow.From)];
         Functions = FunctionRow.From(thing.Functions);
+        WantsBarePickup = thing.WantsBarePickup;
+        InputLevel = thing.InputLevel;
     }
 
     protected override Device ToThing() => new(
@@ -49,5 +55,7 @@ internal sealed class DeviceRow : GearRow<Device>
         Jacks.Select(jack => jack.ToJack()).ToValueList(),
         Bypass,
         Switches.Select(point => point.ToPoint()).ToValueList(),
-        FunctionRow.To(Functions));
+        FunctionRow.To(Functions),
+        WantsBarePickup,
+        InputLevel);
 }

@@ -15,6 +15,9 @@ internal sealed class LeadRow : GearRow<Lead>
 
     public int Count { get; set; }
 
+    /// <summary>Picofarads for each metre.</summary>
+    public int? Capacitance { get; set; }
+
     public override string Title => $"lead \"{Name}\"";
 
     protected override void SetThing(Lead thing)
@@ -25,7 +28,8 @@ internal sealed class LeadRow : GearRow<Lead>
         FirstPlug = thing.FirstPlug;
         SecondPlug = thing.SecondPlug;
         Count = thing.Count;
+        Capacitance = thing.Capacitance;
     }
 
-    protected override Lead ToThing() => new(GearId, Name, Kind, Length.Mm, FirstPlug, SecondPlug, Count);
+    protected override Lead ToThing() => new(GearId, Name, Kind, Length.Mm, FirstPlug, SecondPlug, Count, Capacitance);
 }

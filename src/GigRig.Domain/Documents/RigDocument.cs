@@ -23,6 +23,8 @@ public sealed record RigDocument
 
     public required ChainDocument Chain { get; init; }
 
+    public IReadOnlyList<SilencedDocument>? Silenced { get; init; }
+
     public static RigDocument Of(Rig rig) => new()
     {
         Format = FormatWord,
@@ -31,6 +33,7 @@ public sealed record RigDocument
         OffBoard = rig.OffBoard.OrNothing(id => id.Value),
         HookUp = rig.HookUp.OrNothing(FeedDocument.Of),
         Chain = ChainDocument.Of(rig.Chain),
+        Silenced = rig.Silenced.OrNothing(SilencedDocument.Of),
     };
 
     public Rig ToRig() => new(
@@ -38,7 +41,10 @@ public sealed record RigDocument
         Supply?.ToPlacement(),
         OffBoard.ToValues(id => new GearId(id)),
         HookUp.ToValues(feed => feed.ToFeed()),
-        Chain.ToChain());
+        Chain.ToChain())
+    {
+        Silenced = Silenced.ToValues(silenced => silenced.ToSilenced()),
+    };
 }
 
 [Description("Front-left corner of the turned body in millimetres, and its turn in degrees clockwise.")]
@@ -100,4 +106,19 @@ public sealed record ChainDocument
         new() { Front = [.. chain.Front.Select(id => id.Value)], Loop = [.. chain.Loop.Select(id => id.Value)] };
 
     internal Chain ToChain() => new(Front.ToValues(id => new GearId(id)), Loop.ToValues(id => new GearId(id)));
+}
+
+[Description("Advice the musician does not want to hear again.")]
+public sealed record SilencedDocument
+{
+    public required string Advice { get; init; }
+
+    public IReadOnlyList<string>? Culprits { get; init; }
+
+    public string Note { get; init; } = "";
+
+    internal static SilencedDocument Of(SilencedAdvice silenced) =>
+        new() { Advice = silenced.Advice, Culprits = silenced.Culprits.OrNothing(id => id.Value), Note = silenced.Note };
+
+    internal SilencedAdvice ToSilenced() => new(Advice, Culprits.ToValues(id => new GearId(id)), Note);
 }

@@ -11,12 +11,18 @@ public static class RigJson
     /// <summary>Millimetres from the origin, either way. Far off any board, and near enough to reckon with.</summary>
     public const int FarthestPlace = 100_000;
 
+    /// <summary>Characters of a note on silenced advice.</summary>
+    public const int LongestNote = 1000;
+
     /// <summary>Every complaint about the text at once. Never throws on what the text says.</summary>
     public static RigCheck Read(string json)
     {
         var (document, list) = DocumentReader.Read<RigDocument>(options => JsonDocument.Parse(json, options), RigDocument.FormatWord);
         if (document is not null)
             CheckPlaces(document, list);
+        foreach (var (index, silenced) in (document?.Silenced ?? []).Index())
+            if (silenced.Note.Length > LongestNote)
+                list.Add($"/silenced/{index}/note", $"{silenced.Note.Length} characters", $"at most {LongestNote} characters", $"The note on {silenced.Advice} has {silenced.Note.Length} characters; give at most {LongestNote}.");
         return document is null || !list.Clean ? new RigCheck.Refused(list.Complaints) : new RigCheck.Accepted(document.ToRig());
     }
 

@@ -28,6 +28,12 @@ public sealed record RigProblemDocument
     [Within(0, Bounds.MostOffBoard)]
     public IReadOnlyList<OffBoardDocument>? OffBoard { get; init; }
 
+    [Description("The leads there are to wire with.")]
+    [Within(0, Bounds.MostLeads)]
+    public IReadOnlyList<LeadDocument>? Leads { get; init; }
+
+    public InstrumentDocument? Instrument { get; init; }
+
     public required EventDocument Event { get; init; }
 
     public OptionsDocument? Options { get; init; }
@@ -41,6 +47,8 @@ public sealed record RigProblemDocument
         Amp = draft.Amp is { } amp ? AmpDocument.Of(amp) : null,
         Devices = draft.Devices.OrNothing(DeviceDocument.Of),
         OffBoard = draft.OffBoard.OrNothing(OffBoardDocument.Of),
+        Leads = draft.Leads.OrNothing(LeadDocument.Of),
+        Instrument = draft.Instrument is { } instrument ? InstrumentDocument.Of(instrument) : null,
         Event = EventDocument.Of(draft.Event),
         Options = draft.Options == PlanOptions.Default ? null : OptionsDocument.Of(draft.Options),
     };
@@ -54,6 +62,8 @@ public sealed record RigProblemDocument
         Amp = Amp?.ToAmp(),
         Devices = Devices.ToValues(device => device.ToDevice()),
         OffBoard = OffBoard.ToValues(item => item.ToItem()),
+        Leads = Leads.ToValues(lead => lead.ToLead()),
+        Instrument = Instrument?.ToInstrument(),
         Event = Event.ToEvent(),
         Options = Options?.ToOptions() ?? PlanOptions.Default,
     };

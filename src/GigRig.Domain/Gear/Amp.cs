@@ -12,4 +12,12 @@ public enum AmpLoop
 
 /// <summary>The amp played through. Its channels are functions that share a section.</summary>
 /// <param name="Footswitch">Whether its channels can be changed by foot.</param>
-public sealed record Amp(GearId Id, string Name, Grams Mass, ValueList<RoleFunction> Functions, AmpLoop Loop = AmpLoop.None, bool Footswitch = false);
+/// <param name="LoopLevel">How strong the signal at its send is; of no account without a loop.</param>
+public sealed record Amp(
+    GearId Id,
+    string Name,
+    Grams Mass,
+    ValueList<RoleFunction> Functions,
+    AmpLoop Loop = AmpLoop.None,
+    bool Footswitch = false,
+    SignalLevel LoopLevel = SignalLevel.Unknown);

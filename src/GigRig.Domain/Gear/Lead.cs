@@ -20,8 +20,8 @@ public enum PlugShape
 }
 
 /// <summary>Some number of equal owned leads.</summary>
+/// <param name="Length">Of the cable between the plugs, 1 mm to 100 m.</param>
 /// <param name="Count">1–999.</param>
-public sealed record Lead(GearId Id, string Name, LeadKind Kind, Millimetres Length, PlugShape FirstPlug, PlugShape SecondPlug, int Count);
-
-/// <summary>What is played. Used by the stage sheet and the tone of the long lead.</summary>
-public sealed record Instrument(GearId Id, string Name, string Kind);
+/// <param name="Capacitance">Picofarads for each metre, 1–10 000; null where not said. Dulls the sound of a passive instrument.</param>
+public sealed record Lead(
+    GearId Id, string Name, LeadKind Kind, Millimetres Length, PlugShape FirstPlug, PlugShape SecondPlug, int Count, int? Capacitance = null);

@@ -20,6 +20,7 @@ public sealed record PlugSizes(PlugSize Audio, PlugSize Power)
 /// <param name="Headroom">Fraction added to each draw, 0–5. A rule of thumb, not a published figure.</param>
 /// <param name="SwitchSpacing">Least distance between foot switches of two devices; zero turns the rule off.</param>
 /// <param name="Alternatives">How many further proposals to look for, 0–20.</param>
+/// <param name="Wiring">What leads need beside the way they take.</param>
 public sealed record PlanOptions
 {
     public static PlanOptions Default { get; } = new();
@@ -39,4 +40,6 @@ public sealed record PlanOptions
     public bool Arrange { get; init; } = true;
 
     public int Alternatives { get; init; }
+
+    public WiringAllowances Wiring { get; init; } = WiringAllowances.Usual;
 }

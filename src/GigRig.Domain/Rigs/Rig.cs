@@ -38,6 +38,12 @@ public sealed record Chain(ValueList<GearId> Front, ValueList<GearId> Loop)
     public static Chain Empty { get; } = new([], []);
 }
 
+/// <summary>One piece of advice that the musician has answered for this rig.</summary>
+/// <param name="Advice">The id of the advice.</param>
+/// <param name="Culprits">The things it is about, in its own order. With other things it is another piece of advice.</param>
+/// <param name="Note">Why, in the musician's words; may be empty, at most 1000 characters.</param>
+public sealed record SilencedAdvice(string Advice, ValueList<GearId> Culprits, string Note);
+
 /// <summary>What the musician builds: what stands where, what else comes along, what feeds what, and the audio order.</summary>
 /// <param name="Placements">One for each device on the board.</param>
 /// <param name="Supply">Null unless the supply stands on top of the board.</param>
@@ -45,6 +51,9 @@ public sealed record Chain(ValueList<GearId> Front, ValueList<GearId> Loop)
 /// <param name="HookUp">One feed for each placed device that needs power.</param>
 public sealed record Rig(ValueList<Placement> Placements, Placement? Supply, ValueList<GearId> OffBoard, ValueList<Feed> HookUp, Chain Chain)
 {
+    /// <summary>The advice the musician knows about and does not want to hear again.</summary>
+    public ValueList<SilencedAdvice> Silenced { get; init; }
+
     public static Rig Empty { get; } = new([], null, [], [], Chain.Empty);
 
     /// <summary>Whether it is on the board or comes along beside it.</summary>

@@ -21,6 +21,12 @@ public sealed record RigProblemDraft
 
     public ValueList<OffBoardItem> OffBoard { get; init; }
 
+    /// <summary>The leads there are to wire with.</summary>
+    public ValueList<Lead> Leads { get; init; }
+
+    /// <summary>Null where it does not matter or is not said.</summary>
+    public Instrument? Instrument { get; init; }
+
     public required EventType Event { get; init; }
 
     public PlanOptions Options { get; init; } = PlanOptions.Default;
@@ -56,6 +62,10 @@ public sealed class RigProblem
 
     public ValueList<OffBoardItem> OffBoard => Draft.OffBoard;
 
+    public ValueList<Lead> Leads => Draft.Leads;
+
+    public Instrument? Instrument => Draft.Instrument;
+
     public EventType Event => Draft.Event;
 
     public PlanOptions Options => Draft.Options;
@@ -66,10 +76,10 @@ public sealed class RigProblem
 
     public Outlet? FindOutlet(string id) => outlets.GetValueOrDefault(id);
 
-    /// <summary>The name of a device, an off-board thing, the board, supply or amp; the id itself where nothing has it.</summary>
+    /// <summary>The name of a device, an off-board thing, the board, supply, amp or instrument; the id itself where nothing has it.</summary>
     public string NameOf(GearId id) =>
         FindDevice(id)?.Name ?? FindOffBoard(id)?.Name
-        ?? (id == Board.Id ? Board.Name : id == Supply?.Id ? Supply?.Name : id == Amp?.Id ? Amp?.Name : null)
+        ?? (id == Board.Id ? Board.Name : id == Supply?.Id ? Supply?.Name : id == Amp?.Id ? Amp?.Name : id == Instrument?.Id ? Instrument?.Name : null)
         ?? id.Value;
 
     /// <summary>Checks everything once and names every fault found, not only the first.</summary>

@@ -1,7 +1,6 @@
 using GigRig.Data.Checks;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 
 namespace GigRig.Data.Tests.Checks;
@@ -11,29 +10,17 @@ public sealed class StoreChecksTests
     [Fact]
     public void Good_things_pass() => Assert.Empty((IEnumerable<Complaint>)
     [
-        .. StoreChecks.Of(A.Lead()),
-        .. StoreChecks.Of(A.Instrument()),
         .. StoreChecks.Of(new Ownership(GearStatus.Gone, "two\nlines\tand a tab", 0)),
         .. StoreChecks.Of(new OwnRole(new("drive.fuzz-2"), "Fuzz")),
         .. StoreChecks.Of(new SavedRig("Jam", "", A.Draft().Problem(), A.Rig(), default)),
     ]);
 
     [Theory]
-    [InlineData(1, 1, true)]
-    [InlineData(100_000, 999, true)]
-    [InlineData(0, 1, false)]
-    [InlineData(100_001, 1, false)]
-    [InlineData(1, 0, false)]
-    [InlineData(1, 1000, false)]
-    public void Leads_have_a_length_and_a_count_within_limits(int length, int count, bool good) =>
-        Assert.Equal(good, !StoreChecks.Of(A.Lead() with { Length = length.Mm, Count = count }).Any());
-
-    [Theory]
     [InlineData("", "The name is empty; give 1 to 200 characters.")]
     [InlineData("  ", "The name is empty; give 1 to 200 characters.")]
     [InlineData("a\u0007b", "The name \"a�b\" holds a control character; take it out.")]
     public void A_name_is_there_and_printable(string name, string message) =>
-        Assert.Equal(message, Assert.Single(StoreChecks.Of(A.Instrument() with { Name = name })).Message);
+        Assert.Equal(message, Assert.Single(PlainChecks.Name("/name", "name", name)).Message);
 
     [Fact]
     public void A_name_and_a_note_have_a_longest_length()
@@ -47,8 +34,8 @@ public sealed class StoreChecksTests
 
     [Fact]
     public void Words_outside_the_known_ones_are_named() => Assert.Equal(
-        "The kind 9 is unknown; give one of: Patch, Instrument, Loop, Power.",
-        Assert.Single(StoreChecks.Of(A.Lead() with { Kind = (LeadKind)9 })).Message);
+        "The status 9 is unknown; give one of: Ready, LentOut, InRepair, Gone.",
+        Assert.Single(StoreChecks.Of(new Ownership((GearStatus)9))).Message);
 
     [Fact]
     public void A_role_key_is_well_formed() => Assert.Equal(

@@ -99,7 +99,7 @@ public sealed class LibraryFileTests
 
         var complaint = Assert.Single(preview.Complaints);
         Assert.Equal(
-            ("/leads/1/length", "0", "1 to 100000 mm", "/leads/1: The length is 0 mm; give 1 to 100000 mm."),
+            ("/leads/1/length", "0", "1 to 100000 mm", "/leads/1: The length of lead bad is 0 mm; give 1 to 100000 mm."),
             (complaint.Path, complaint.Value, complaint.Limit, complaint.Message));
         Assert.Empty(preview.Lines);
         await Assert.ThrowsAsync<ArgumentException>(() => library.File.ImportAsync(preview, Cancel));

@@ -14,7 +14,10 @@ public sealed class RigJsonTests
         .With(new Feed(new("echo"), ["1", "2"], OutletJoin.Series, 21500.MilliV, [9.V, 12500.MilliV]))
         .Feeding("hall", "3", reversed: true)
         .OnBattery("fuzz")
-        .Chained("fuzz", "echo");
+        .Chained("fuzz", "echo") with
+    {
+        Silenced = [new("some-advice", [new("fuzz"), new("echo")], "I like it so")],
+    };
 
     [Fact]
     public void What_is_written_reads_back_as_the_same_rig()
@@ -32,6 +35,16 @@ public sealed class RigJsonTests
         Refused("""
             {"format":"rig/1","placements":[{"id":"echo","x":100001,"y":0}],"supply":{"id":"supply","x":0,"y":0,"turn":45},"chain":{"front":[],"loop":[]}}
             """));
+
+    [Fact]
+    public void A_note_on_silenced_advice_has_a_longest_length()
+    {
+        var rig = Full with { Silenced = [new("some-advice", [], new string('x', 1000))] };
+        Assert.Equal(rig, Read(RigJson.Write(rig)));
+        Assert.Equal(
+            new Complaint("/silenced/0/note", "1001 characters", "at most 1000 characters", "The note on some-advice has 1001 characters; give at most 1000."),
+            Assert.Single(Refused(RigJson.Write(Full with { Silenced = [new("some-advice", [], new string('x', 1001))] }))));
+    }
 
     [Fact]
     public void A_problem_is_not_a_rig() =>

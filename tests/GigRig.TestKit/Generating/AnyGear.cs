@@ -26,21 +26,27 @@ public static class AnyGear
         from rest in Gen.Select(Id, AnyValue.Name, AnyValue.Mass, Gen.Enum<Bypass>(), AnyValue.Functions)
         from powered in Gen.Bool
         from power in PowerNeed
-        select new Device(rest.Item1, rest.Item2, size, rest.Item3, turns.Order().ToValueList(), powered ? power : null, jacks, rest.Item4, switches, rest.Item5);
+        from bare in Gen.Bool
+        from level in Gen.Enum<SignalLevel>()
+        select new Device(rest.Item1, rest.Item2, size, rest.Item3, turns.Order().ToValueList(), powered ? power : null, jacks, rest.Item4, switches, rest.Item5, bare, level);
 
     public static Gen<Amp> Amp { get; } = Gen.Select(
-        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, Gen.Enum<AmpLoop>(), Gen.Bool,
-        (id, name, mass, functions, loop, footswitch) => new Amp(id, name, mass, functions, loop, footswitch));
+        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, Gen.Enum<AmpLoop>(), Gen.Bool, Gen.Enum<SignalLevel>(),
+        (id, name, mass, functions, loop, footswitch, level) => new Amp(id, name, mass, functions, loop, footswitch, level));
 
     public static Gen<OffBoardItem> OffBoard { get; } = Gen.Select(
         Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, (id, name, mass, functions) => new OffBoardItem(id, name, mass, functions));
 
     public static Gen<Lead> Lead { get; } = Gen.Select(
-        Id, AnyValue.Name, Gen.Enum<LeadKind>(), AnyValue.Length, Gen.Enum<PlugShape>(), Gen.Enum<PlugShape>(), Gen.Int[1, 999],
-        (id, name, kind, length, first, second, count) => new Lead(id, name, kind, length, first, second, count));
+        Id, AnyValue.Name, Gen.Enum<LeadKind>(), AnyValue.Length, Gen.Enum<PlugShape>(), Gen.Enum<PlugShape>(), Gen.Int[1, 999], Gen.Int[1, 10_000].OrNothing(),
+        (id, name, kind, length, first, second, count, capacitance) => new Lead(id, name, kind, length, first, second, count, capacitance));
+
+    public static Gen<Pickup> Pickup { get; } = Gen.Select(
+        Gen.Int[1, 100_000].OrNothing(), Gen.Int[0, 100_000].OrNothing(), Gen.Int[1, 10_000_000].OrNothing(), Gen.Bool.OrNothing(),
+        (inductance, capacitance, volume, active) => new Pickup(inductance, capacitance, volume, active));
 
     public static Gen<Instrument> Instrument { get; } = Gen.Select(
-        Id, AnyValue.Name, AnyValue.Name, (id, name, kind) => new Instrument(id, name, kind));
+        Id, AnyValue.Name, AnyValue.Name, Gen.Enum<InstrumentFamily>(), Pickup, (id, name, kind, family, pickup) => new Instrument(id, name, kind, family) { Pickup = pickup });
 
     public static Gen<PowerAdapters> Adapters { get; } = Gen.Select(
         Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 99], Gen.Int[0, 99], (reverse, parallel, series, splitter) => new PowerAdapters(reverse, parallel, series, splitter));

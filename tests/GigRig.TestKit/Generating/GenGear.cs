@@ -45,11 +45,20 @@ public static class GenGear
         from bypass in Gen.Enum<Bypass>()
         from switches in Gen.Select(Gen.Int[0, size.Width.Value], Gen.Int[0, size.Depth.Value], (x, y) => new Point(x.Mm, y.Mm)).Array[0, 1]
         from functions in Functions
-        select new Device(new($"d{index}"), $"Device {index}", size, (100 * mass).G, turns, power, jacks.ToValueList(), bypass, switches.ToValueList(), functions);
+        from bare in Gen.Bool
+        from level in Gen.Enum<SignalLevel>()
+        select new Device(new($"d{index}"), $"Device {index}", size, (100 * mass).G, turns, power, jacks.ToValueList(), bypass, switches.ToValueList(), functions, bare, level);
 
     public static Gen<Amp> Amp { get; } =
-        Gen.Select(Gen.Int[0, 9], Functions, Gen.Enum<AmpLoop>(), Gen.Bool, (mass, functions, loop, footswitch) =>
-            new Amp(new("amp"), "Amp", (1000 * mass).G, functions, loop, footswitch));
+        Gen.Select(Gen.Int[0, 9], Functions, Gen.Enum<AmpLoop>(), Gen.Bool, Gen.Enum<SignalLevel>(), (mass, functions, loop, footswitch, level) =>
+            new Amp(new("amp"), "Amp", (1000 * mass).G, functions, loop, footswitch, level));
+
+    public static Gen<Lead> Lead(int index) =>
+        Gen.Select(Gen.Enum<LeadKind>(), Gen.Int[1, 9], Gen.Enum<PlugShape>(), Gen.Enum<PlugShape>(), Gen.Int[1, 3], (kind, length, first, second, count) =>
+            new Lead(new($"l{index}"), $"Lead {index}", kind, (10 * length).Mm, first, second, count));
+
+    public static Gen<Instrument?> Instrument { get; } =
+        Gen.Enum<InstrumentFamily>().Select(Gen.Bool, (family, there) => there ? new Instrument(new("instrument"), "Instrument", "any", family) : null);
 
     public static Gen<OffBoardItem> OffBoard(int index) =>
         Gen.Select(Gen.Int[0, 3], Functions, (mass, functions) => new OffBoardItem(new($"o{index}"), $"Off-board {index}", (10 * mass).G, functions));

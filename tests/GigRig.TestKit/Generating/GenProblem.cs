@@ -29,11 +29,14 @@ public static class GenProblem
         from devices in GenMany.Each(deviceCount, GenGear.Device)
         from offBoardCount in Gen.Int[0, 2]
         from offBoard in GenMany.Each(offBoardCount, GenGear.OffBoard)
+        from leadCount in Gen.Int[0, 3]
+        from leads in GenMany.Each(leadCount, GenGear.Lead)
+        from instrument in GenGear.Instrument
         from night in GenEvent.Small
         from options in OptionsFor([.. devices.Select(device => device.Id), .. offBoard.Select(item => item.Id)])
         select new RigProblemDraft
         {
-            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Event = night, Options = options,
+            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Leads = leads, Instrument = instrument, Event = night, Options = options,
         };
 
     /// <summary>Pins or bans one of the things now and then.</summary>

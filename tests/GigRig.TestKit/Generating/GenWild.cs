@@ -63,7 +63,15 @@ public static class GenWild
         from switches in List(Gen.Select(Length, Length, (x, y) => new Point(x, y)))
         from functions in Functions
         from bypass in Word<Bypass>()
-        select new Device(new(id), id, size, mass, turns, power, jacks, bypass, switches, functions);
+        from level in Word<SignalLevel>()
+        select new Device(new(id), id, size, mass, turns, power, jacks, bypass, switches, functions, InputLevel: level);
+
+    private static readonly Gen<Lead> Lead =
+        Gen.Select(Text, Word<LeadKind>(), Length, Word<PlugShape>(), Number, Number, (id, kind, length, plug, count, capacitance) => new Lead(new(id), id, kind, length, plug, plug, count, capacitance));
+
+    private static readonly Gen<Instrument> Instrument =
+        Gen.Select(Text, Word<InstrumentFamily>(), Number, Number, Number, (id, family, inductance, capacitance, volume) =>
+            new Instrument(new(id), id, id, family) { Pickup = new(inductance, capacitance, volume) });
 
     private static readonly Gen<EventType> Event =
         from name in Text
@@ -84,20 +92,23 @@ public static class GenWild
         select new PlanOptions
         {
             Pin = pin, Ban = ban, TimeLimit = TimeSpan.FromTicks(ticks), Headroom = headroom, Plugs = new(plug, plug), SwitchSpacing = spacing, Alternatives = alternatives,
+            Wiring = new(spacing, spacing, spacing, spacing, spacing),
         };
 
     public static Gen<RigProblemDraft> Draft { get; } =
         from board in Board
         from supply in Supply
         from adapters in Gen.Select(Number, Number, Number, Number, (reverse, parallel, series, splitter) => new PowerAdapters(reverse, parallel, series, splitter))
-        from amp in Gen.Select(Text, Mass, Functions, Word<AmpLoop>(), (id, mass, functions, loop) => new Amp(new(id), id, mass, functions, loop))
+        from amp in Gen.Select(Text, Mass, Functions, Word<AmpLoop>(), Word<SignalLevel>(), (id, mass, functions, loop, level) => new Amp(new(id), id, mass, functions, loop, LoopLevel: level))
         from devices in List(Device)
         from offBoard in List(Gen.Select(Text, Mass, Functions, (id, mass, functions) => new OffBoardItem(new(id), id, mass, functions)))
+        from leads in List(Lead)
+        from instrument in Instrument
         from night in Event
         from options in Options
         select new RigProblemDraft
         {
-            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Event = night, Options = options,
+            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Leads = leads, Instrument = instrument, Event = night, Options = options,
         };
 
     private static Gen<ValueList<T>> List<T>(Gen<T> one) => one.Array[0, 3].Select(items => items.ToValueList());

@@ -27,6 +27,9 @@ public sealed record AmpDocument
     [Description("Whether its channels can be changed by foot.")]
     public bool Footswitch { get; init; }
 
+    [Description("How strong the signal at its send is.")]
+    public SignalLevel LoopLevel { get; init; }
+
     public static AmpDocument Of(Amp amp) => new()
     {
         Id = amp.Id.Value,
@@ -35,10 +38,11 @@ public sealed record AmpDocument
         Functions = amp.Functions.OrNothing(FunctionDocument.Of),
         Loop = amp.Loop,
         Footswitch = amp.Footswitch,
+        LoopLevel = amp.LoopLevel,
     };
 
     public Amp ToAmp() =>
-        new(new(Id ?? DefaultId), Name ?? Id ?? DefaultId, Mass.G, Functions.ToValues(function => function.ToFunction()), Loop, Footswitch);
+        new(new(Id ?? DefaultId), Name ?? Id ?? DefaultId, Mass.G, Functions.ToValues(function => function.ToFunction()), Loop, Footswitch, LoopLevel);
 }
 
 [Description("An owned thing that does a role without board space.")]

@@ -49,6 +49,12 @@ public sealed record DeviceDocument
     [Within(0, Bounds.MostFunctions)]
     public IReadOnlyList<FunctionDocument>? Functions { get; init; }
 
+    [Description("Whether nothing that buffers may stand between pickup and input.")]
+    public bool WantsBarePickup { get; init; }
+
+    [Description("The strongest signal its input is made for.")]
+    public SignalLevel InputLevel { get; init; }
+
     public static DeviceDocument Of(Device device) => new()
     {
         Id = device.Id.Value,
@@ -63,6 +69,8 @@ public sealed record DeviceDocument
         Bypass = device.Bypass,
         Switches = device.Switches.OrNothing(PointDocument.Of),
         Functions = device.Functions.OrNothing(FunctionDocument.Of),
+        WantsBarePickup = device.WantsBarePickup,
+        InputLevel = device.InputLevel,
     };
 
     public Device ToDevice() => new(
@@ -75,5 +83,7 @@ public sealed record DeviceDocument
         Jacks.ToValues(jack => jack.ToJack()),
         Bypass,
         Switches.ToValues(point => point.ToPoint()),
-        Functions.ToValues(function => function.ToFunction()));
+        Functions.ToValues(function => function.ToFunction()),
+        WantsBarePickup,
+        InputLevel);
 }

@@ -36,6 +36,9 @@ public sealed record OptionsDocument
     [Within(0, Bounds.MostAlternatives)]
     public int Alternatives { get; init; }
 
+    [Description("Absent: bends of 15, slack 20, 25 in each plug, 6000 to the board, 3000 to the amp.")]
+    public WiringDocument? Wiring { get; init; }
+
     internal static OptionsDocument Of(PlanOptions options) => new()
     {
         Pin = options.Pin.OrNothing(id => id.Value),
@@ -46,6 +49,7 @@ public sealed record OptionsDocument
         SwitchSpacing = options.SwitchSpacing.Value,
         Arrange = options.Arrange,
         Alternatives = options.Alternatives,
+        Wiring = WiringDocument.Of(options.Wiring),
     };
 
     internal PlanOptions ToOptions() => new()
@@ -58,6 +62,7 @@ public sealed record OptionsDocument
         SwitchSpacing = SwitchSpacing.Mm,
         Arrange = Arrange,
         Alternatives = Alternatives,
+        Wiring = Wiring?.ToWiring() ?? WiringAllowances.Usual,
     };
 }
 

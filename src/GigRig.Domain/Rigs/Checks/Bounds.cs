@@ -41,4 +41,25 @@ public static class Bounds
     public const int MostSounds = 100;
     public const int MostRails = 40;
     public const int MostKeepOuts = 40;
+    public const int MostLeads = 1000;
+
+    /// <summary>A hundred metres.</summary>
+    public const int MostLeadLength = 100_000;
+
+    /// <summary>Equal ones.</summary>
+    public const int MostOfALead = 999;
+
+    /// <summary>Picofarads for each metre.</summary>
+    public const int MostLeadCapacitance = 10_000;
+
+    public const int MostAllowance = 1000;
+
+    /// <summary>Millihenries.</summary>
+    public const int MostInductance = 100_000;
+
+    /// <summary>Picofarads.</summary>
+    public const int MostWindingCapacitance = 100_000;
+
+    /// <summary>Ohms.</summary>
+    public const int MostVolume = 10_000_000;
 }

@@ -16,6 +16,7 @@ internal static class DeviceCheck
             CheckPower(power, spot.Member("power", spot.Thing));
         CheckJacks(device, spot);
         spot.Word("bypass", device.Bypass);
+        spot.Word("inputLevel", device.InputLevel);
         CheckSwitches(device, spot);
         FunctionsCheck.Run(device.Functions, spot);
     }

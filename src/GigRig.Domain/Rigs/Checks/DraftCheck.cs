@@ -21,6 +21,11 @@ internal static class DraftCheck
         root.Count("offBoard", draft.OffBoard.Count, Bounds.MostOffBoard);
         foreach (var (index, item) in draft.OffBoard.Index())
             CheckOffBoard(item, root.Item("offBoard", index, Named("off-board thing", item.Name, index)));
+        root.Count("leads", draft.Leads.Count, Bounds.MostLeads);
+        foreach (var (index, lead) in draft.Leads.Index())
+            LeadCheck.Run(lead, root.Item("leads", index, Named("lead", lead.Name, index)));
+        if (draft.Instrument is { } instrument)
+            InstrumentCheck.Run(instrument, root.Member("instrument", Named("instrument", instrument.Name)));
         IdsCheck.Run(draft, list);
         EventCheck.Run(draft.Event, root.Member("event", "the event"));
         OptionsCheck.Run(draft, root.Member("options", "the options"));
@@ -33,6 +38,7 @@ internal static class DraftCheck
         spot.Mass("mass", amp.Mass);
         FunctionsCheck.Run(amp.Functions, spot);
         spot.Word("loop", amp.Loop);
+        spot.Word("loopLevel", amp.LoopLevel);
     }
 
     private static void CheckOffBoard(OffBoardItem item, Spot spot)

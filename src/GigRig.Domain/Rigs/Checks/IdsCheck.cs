@@ -2,7 +2,7 @@ using GigRig.Domain.Gear;
 
 namespace GigRig.Domain.Rigs.Checks;
 
-/// <summary>Ids name one thing each, over devices, off-board things, supply, amp and board together.</summary>
+/// <summary>Ids name one thing each, over everything in the problem together.</summary>
 internal static class IdsCheck
 {
     public static void Run(RigProblemDraft draft, CheckList list)
@@ -31,5 +31,9 @@ internal static class IdsCheck
             yield return ($"/devices/{index}", device.Id);
         foreach (var (index, item) in draft.OffBoard.Index())
             yield return ($"/offBoard/{index}", item.Id);
+        foreach (var (index, lead) in draft.Leads.Index())
+            yield return ($"/leads/{index}", lead.Id);
+        if (draft.Instrument is { } instrument)
+            yield return ("/instrument", instrument.Id);
     }
 }

@@ -12,6 +12,8 @@ internal static class OptionsCheck
         CheckPlug(options.Plugs.Audio, spot.Member("plugs", "").Member("audio", "audio plugs"));
         CheckPlug(options.Plugs.Power, spot.Member("plugs", "").Member("power", "power plugs"));
 
+        CheckWiring(options.Wiring, spot.Member("wiring", ""));
+
         var choosable = draft.Devices.Select(device => device.Id).Concat(draft.OffBoard.Select(item => item.Id)).ToHashSet();
         CheckIds(options.Ban, "ban", "banned", choosable, spot);
         // The amp comes along anyway, so that pinning it changes nothing and banning it cannot be.
@@ -41,6 +43,15 @@ internal static class OptionsCheck
                 string.Create(CultureInfo.InvariantCulture, $"The headroom is {options.Headroom}; give a fraction from 0 to {Bounds.MostHeadroom}, such as 0.25 for a quarter more."));
         spot.Length("switchSpacing", options.SwitchSpacing, 0, Bounds.MostSwitchSpacing, "The switch spacing");
         spot.Whole("alternatives", options.Alternatives, 0, Bounds.MostAlternatives, what: "The number of alternatives");
+    }
+
+    private static void CheckWiring(WiringAllowances wiring, Spot spot)
+    {
+        spot.Length("bend", wiring.Bend, 0, Bounds.MostAllowance, "The bend at each end of a lead");
+        spot.Length("slack", wiring.Slack, 0, Bounds.MostAllowance, "The slack of each lead");
+        spot.Length("swallowed", wiring.Swallowed, 0, Bounds.MostAllowance, "The cable inside each plug");
+        spot.Length("toBoard", wiring.ToBoard, 0, Bounds.MostLeadLength, "The lead from instrument to board");
+        spot.Length("toAmp", wiring.ToAmp, 0, Bounds.MostLeadLength, "The lead from board to amp");
     }
 
     private static void CheckPlug(PlugSize plug, Spot spot)

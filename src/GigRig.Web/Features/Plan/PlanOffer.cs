@@ -14,6 +14,8 @@ public sealed record PlanOffer(
     ValueList<Stored<Amp>> Amps,
     ValueList<Device> Devices,
     ValueList<OffBoardItem> OffBoard,
+    ValueList<Lead> Leads,
+    ValueList<Stored<Instrument>> Instruments,
     PowerAdapters Adapters)
 {
     /// <summary>Gear that is lent out, in repair or gone is left out.</summary>
@@ -24,6 +26,8 @@ public sealed record PlanOffer(
         Ready(library.Amps),
         Ready(library.Devices).Select(device => device.Item).ToValueList(),
         Ready(library.OffBoard).Select(item => item.Item).ToValueList(),
+        Ready(library.Leads).Select(lead => lead.Item).ToValueList(),
+        Ready(library.Instruments),
         library.Adapters);
 
     public bool LacksEvents => Events.Count == 0;
@@ -43,6 +47,8 @@ public sealed record PlanOffer(
         Amp = PlanSelection.Pick(Amps, selection.Amp)?.Item,
         Devices = Devices,
         OffBoard = OffBoard,
+        Leads = Leads,
+        Instrument = PlanSelection.Pick(Instruments, selection.Instrument)?.Item,
         Event = PlanSelection.Pick(Events, selection.Event)!.Item,
         Options = options,
     };

@@ -7,6 +7,17 @@ namespace GigRig.Domain.Tests.Rigs.Checks;
 public sealed class OptionsCheckTests
 {
     [Fact]
+    public void A_bend_or_a_stage_out_of_range_is_refused()
+    {
+        Complain.AboutOptions(
+            options => options with { Wiring = options.Wiring with { Bend = 1001.Mm } },
+            "/options/wiring/bend", "1001", "0 to 1000 mm", "The bend at each end of a lead is 1001 mm; give 0 to 1000 mm.");
+        Complain.AboutOptions(
+            options => options with { Wiring = options.Wiring with { ToAmp = 100_001.Mm } },
+            "/options/wiring/toAmp", "100001", "0 to 100000 mm", "The lead from board to amp is 100001 mm; give 0 to 100000 mm.");
+    }
+
+    [Fact]
     public void A_pin_on_nothing_known_is_refused() => Complain.About(
         Complain.Fine.Pinning("clip", "ghost"),
         "/options/pin/1", "ghost", "the id of a device or an off-board thing", "\"ghost\" is pinned but is no device and no off-board thing on offer; correct the id or drop it.");

@@ -51,6 +51,23 @@ public sealed class PlanPageStateTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Leads_that_are_ready_and_the_picked_instrument_are_part_of_the_question()
+    {
+        await library.WithAsync(A.Lead("short"));
+        await library.WithAsync(A.Lead("lent"), GearStatus.LentOut);
+        await library.WithAsync(A.Instrument("bass"));
+        await library.WithAsync(A.Instrument("guitar"));
+        using var state = await LoadedAsync(RealPlanner);
+
+        await state.PlanAsync();
+        Assert.Equal((["short"], "bass"), (state.Answer!.Problem.Leads.Select(lead => lead.Name), state.Answer.Problem.Instrument?.Name));
+
+        state.Select(new(Instrument: state.Offer!.Instruments[1].Id.ToString()));
+        await state.PlanAsync();
+        Assert.Equal("guitar", state.Answer!.Problem.Instrument?.Name);
+    }
+
+    [Fact]
     public async Task The_real_planner_proposes_a_rig_that_is_saved_under_its_name()
     {
         using var state = await LoadedAsync(RealPlanner);

@@ -13,6 +13,8 @@ public sealed class AmpForm : GearForm<Amp>
 
     public bool Footswitch { get; set; }
 
+    public SignalLevel LoopLevel { get; set; }
+
     /// <summary>An amp's channels exclude each other, so new ones share a section.</summary>
     public List<FunctionRow> Functions { get; set; } = [new() { Role = "clean", Section = "channel" }];
 
@@ -26,6 +28,7 @@ public sealed class AmpForm : GearForm<Amp>
         Mass = amp.Mass.Value;
         Loop = amp.Loop;
         Footswitch = amp.Footswitch;
+        LoopLevel = amp.LoopLevel;
         Functions = FunctionEntries.Show(amp.Functions);
     }
 
@@ -35,7 +38,8 @@ public sealed class AmpForm : GearForm<Amp>
         Grams.From(read.Whole("mass", "Mass", Mass)),
         FunctionEntries.Read(Functions, read),
         Loop,
-        Footswitch);
+        Footswitch,
+        LoopLevel);
 
     protected override IEnumerable<Complaint> Complaints(Amp amp) => ThingCheck.Of(amp);
 }

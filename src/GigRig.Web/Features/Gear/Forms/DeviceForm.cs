@@ -45,6 +45,10 @@ public sealed class DeviceForm : GearForm<Device>
 
     public Bypass Bypass { get; set; }
 
+    public bool WantsBarePickup { get; set; }
+
+    public SignalLevel InputLevel { get; set; }
+
     public List<SwitchRow> Switches { get; set; } = [];
 
     public List<FunctionRow> Functions { get; set; } = [new()];
@@ -82,6 +86,8 @@ public sealed class DeviceForm : GearForm<Device>
         Power = device.Power is { } need ? PowerRow.Show(need) : null;
         Jacks = [.. device.Jacks.Select(Show)];
         Bypass = device.Bypass;
+        WantsBarePickup = device.WantsBarePickup;
+        InputLevel = device.InputLevel;
         Switches = [.. device.Switches.Select(Show)];
         Functions = FunctionEntries.Show(device.Functions);
     }
@@ -96,7 +102,9 @@ public sealed class DeviceForm : GearForm<Device>
         Jacks.Select((jack, i) => new Jack(jack.Use, jack.Side, read.Length($"jacks/{i}/at", "Place", jack.At))).ToValueList(),
         Bypass,
         Switches.Select((s, i) => new Point(read.Length($"switches/{i}/x", "From the left", s.X), read.Length($"switches/{i}/y", "From the front", s.Y))).ToValueList(),
-        FunctionEntries.Read(Functions, read));
+        FunctionEntries.Read(Functions, read),
+        WantsBarePickup,
+        InputLevel);
 
     protected override IEnumerable<Complaint> Complaints(Device device) => ThingCheck.Of(device);
 

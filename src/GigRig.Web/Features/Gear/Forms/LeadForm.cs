@@ -1,15 +1,11 @@
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Units;
 using GigRig.Web.Shared.Forms;
 
 namespace GigRig.Web.Features.Gear.Forms;
 
 public sealed class LeadForm : GearForm<Lead>
 {
-    private const int MaxCount = 999;
-    private const int MaxLength = 100_000;
-
     public LeadKind Kind { get; set; }
 
     public string Long { get; set; } = "";
@@ -20,6 +16,9 @@ public sealed class LeadForm : GearForm<Lead>
 
     public int? Count { get; set; } = 1;
 
+    /// <summary>Picofarads for each metre; empty where not known.</summary>
+    public int? Capacitance { get; set; }
+
     protected override string PlaceInDocument => "leads/0";
 
     protected override void Show(Lead lead)
@@ -29,6 +28,7 @@ public sealed class LeadForm : GearForm<Lead>
         Long = Length(lead.Length);
         (FirstPlug, SecondPlug) = (lead.FirstPlug, lead.SecondPlug);
         Count = lead.Count;
+        Capacitance = lead.Capacitance;
     }
 
     protected override Lead Read(EntryReader read) => new(
@@ -38,14 +38,8 @@ public sealed class LeadForm : GearForm<Lead>
         read.Length("length", "Length", Long),
         FirstPlug,
         SecondPlug,
-        read.Whole("count", "How many", Count));
+        read.Whole("count", "How many", Count),
+        Capacitance);
 
-    // Leads are no part of a question to the planner yet, so their limits stand here.
-    protected override IEnumerable<Complaint> Complaints(Lead lead)
-    {
-        if (lead.Length < 1.Mm || lead.Length > MaxLength.Mm)
-            yield return new("/leads/0/length", $"{lead.Length}", $"1–{MaxLength} mm", $"Length is {lead.Length}; a lead is 1 mm to 100 m long. Check the unit.");
-        if (lead.Count is < 1 or > MaxCount)
-            yield return new("/leads/0/count", $"{lead.Count}", $"1–{MaxCount}", $"How many is {lead.Count}; it must be 1 to {MaxCount}. Delete the lead if you own none.");
-    }
+    protected override IEnumerable<Complaint> Complaints(Lead lead) => ThingCheck.Of(lead);
 }

@@ -27,6 +27,10 @@ internal static class ThingCheck
 
     public static IEnumerable<Complaint> Of(OffBoardItem item) => Check(Harmless with { OffBoard = [item] });
 
+    public static IEnumerable<Complaint> Of(Lead lead) => Check(Harmless with { Leads = [lead] });
+
+    public static IEnumerable<Complaint> Of(Instrument instrument) => Check(Harmless with { Instrument = instrument });
+
     public static IEnumerable<Complaint> Of(PowerAdapters adapters) => Check(Harmless with { Adapters = adapters });
 
     private static IEnumerable<Complaint> Check(RigProblemDraft draft) =>

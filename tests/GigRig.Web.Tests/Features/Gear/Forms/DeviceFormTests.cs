@@ -21,6 +21,8 @@ public sealed class DeviceFormTests
             Switches = [new(42.Mm, 20.Mm)],
             Turns = [Turn.None, Turn.Half],
             Bypass = Bypass.Buffered,
+            WantsBarePickup = true,
+            InputLevel = SignalLevel.Line,
         };
         var form = new DeviceForm();
 

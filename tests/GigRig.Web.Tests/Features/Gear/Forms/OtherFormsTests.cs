@@ -21,17 +21,18 @@ public sealed class OtherFormsTests
     public void A_supply_off_the_board_needs_no_size() => ShouldReadBack(new SupplyForm(), A.Supply(A.Outlet("1")));
 
     [Fact]
-    public void An_amp_reads_back_the_same() => ShouldReadBack(new AmpForm(), A.Amp().Looped().WithChannels("clean", "drive.high"));
+    public void An_amp_reads_back_the_same() => ShouldReadBack(new AmpForm(), A.Amp().Looped().WithChannels("clean", "drive.high") with { LoopLevel = SignalLevel.Line });
 
     [Fact]
     public void An_off_board_item_reads_back_the_same() => ShouldReadBack(new OffBoardForm(), A.OffBoard("clip").Doing("tuner"));
 
     [Fact]
     public void A_lead_reads_back_the_same() =>
-        ShouldReadBack(new LeadForm(), new Lead(new("lead"), "Patch", LeadKind.Patch, 150.Mm, PlugShape.Slim, PlugShape.Angled, 8));
+        ShouldReadBack(new LeadForm(), new Lead(new("lead"), "Patch", LeadKind.Patch, 150.Mm, PlugShape.Slim, PlugShape.Angled, 8, 130));
 
     [Fact]
-    public void An_instrument_reads_back_the_same() => ShouldReadBack(new InstrumentForm(), new Instrument(new("i"), "Old one", "bass"));
+    public void An_instrument_reads_back_the_same() => ShouldReadBack(
+        new InstrumentForm(), new Instrument(new("i"), "Old one", "bass", InstrumentFamily.Bass) { Pickup = new(2500, 110, 250_000, Active: false) });
 
     [Theory]
     [InlineData(0)]
@@ -41,7 +42,7 @@ public sealed class OtherFormsTests
         var form = new LeadForm { Name = "Patch", Long = "150 mm", Count = count };
         form.Changed("count");
 
-        Assert.Equal($"How many is {count}; it must be 1 to 999. Delete the lead if you own none.", form.Errors.At("count"));
+        Assert.Equal($"The count of lead Patch is {count}; give 1 to 999.", form.Errors.At("count"));
     }
 
     [Fact]
