@@ -11,19 +11,28 @@ internal static class PlugGap
         return least;
     }
 
+    /// <summary>
+    /// The pieces of the left thing lie left of those of the right thing where they are level. One exception: plugs at the corners, beyond both bodies, may
+    /// have changed over; then the bodies touch.
+    /// </summary>
     /// <param name="shift">How much farther back the right body's front edge is.</param>
     private static int At(Pose left, Pose right, int shift)
     {
         var gap = 0;
+        var gapUnlessTouching = 0;
         foreach (var piece in left.Pieces)
         {
             foreach (var other in right.Pieces)
             {
-                if (piece.Y < other.Rear + shift && other.Y + shift < piece.Rear)
-                    gap = Math.Max(gap, piece.Right - left.Width - other.X);
+                if (piece.Y >= other.Rear + shift || other.Y + shift >= piece.Rear)
+                    continue;
+                var needed = piece.Right - left.Width - other.X;
+                gapUnlessTouching = Math.Max(gapUnlessTouching, needed);
+                if (piece.X < left.Width || other.Right > 0)
+                    gap = Math.Max(gap, needed);
             }
         }
 
-        return gap;
+        return gap == 0 ? 0 : gapUnlessTouching;
     }
 }
