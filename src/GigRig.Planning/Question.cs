@@ -1,7 +1,6 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Rules;
 using GigRig.Planning.Fitting;
 using GigRig.Planning.Powering;
 
@@ -33,26 +32,25 @@ internal sealed class Question
         Outlets = OutletClass.Of(problem.Supply);
         var patterns = new FeedPatterns(Outlets, problem.Adapters);
         var banned = problem.Options.Ban.ToHashSet();
-        SupplyShape = problem.Supply is { Mount: SupplyMount.Top, Size: { } size } ? Shapes.Of(size) : null;
+        SupplyShape = problem.Supply is { Mount: SupplyMount.Top, Size: { } size } supply ? Held(supply.Id, Shapes.Of(size)) : null;
+        var devices = problem.Devices
+            .Where(d => !banned.Contains(d.Id) && d.Size.Height <= (problem.Board.ClearanceOver ?? d.Size.Height))
+            .Select(d => (Device: d, Shape: Held(d.Id, Shapes.Of(d, problem.Options.Plugs)), Consumer: ConsumerOf(d, patterns)))
+            .ToArray();
+        Shape[] held = [.. devices.Select(d => d.Shape).Append(SupplyShape).OfType<Shape>().Where(s => s.IsFixed)];
         Candidates =
         [
-            .. problem.Devices
-                .Where(d => !banned.Contains(d.Id) && d.Size.Height <= (problem.Board.ClearanceOver ?? d.Size.Height))
-                .Select(d => (Device: d, Shape: Shapes.Of(d, problem.Options.Plugs), Consumer: ConsumerOf(d, patterns)))
-                .Where(c => StandsAlone(c.Shape) && IsFedAlone(c.Consumer))
+            .. devices
+                .Where(c => (StandsBeside(held, c.Shape) || c.Shape.IsFixed) && IsFedAlone(c.Consumer))
                 .Select((c, i) => new Candidate(i, c.Device, c.Shape, c.Consumer)),
         ];
         ListsEveryFeed = patterns.IsComplete;
         OffBoard = [.. problem.OffBoard.Where(i => !banned.Contains(i.Id))];
         Functions = [.. ListFunctions()];
-        Faults = [.. RuleBook.Check(problem, WithSupplyOnly(problem)).Where(v => v.RuleId is RuleIds.SupplySpace or RuleIds.Lid)];
         Power = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value);
     }
 
     public RigProblem Problem { get; }
-
-    /// <summary>What no choice of devices can mend, such as a supply too tall for the space under the board.</summary>
-    public IReadOnlyList<Violation> Faults { get; }
 
     public Surface Surface { get; }
 
@@ -80,10 +78,6 @@ internal sealed class Question
         ? [.. chosen.Select(c => c.Shape)]
         : [.. chosen.Select(c => c.Shape), SupplyShape];
 
-    private static Rig WithSupplyOnly(RigProblem problem) => problem.Supply is { Mount: SupplyMount.Top } supply
-        ? Rig.Empty with { Supply = new Placement(supply.Id, default) }
-        : Rig.Empty;
-
     private Consumer? ConsumerOf(Device device, FeedPatterns patterns)
     {
         if (device.Power is not { } need)
@@ -92,8 +86,18 @@ internal sealed class Question
         return new(device.Id, need, draw, patterns.For(need, draw));
     }
 
-    /// <summary>For a single thing the quick placer misses nothing: it looks wherever a body or plug can touch.</summary>
-    private bool StandsAlone(Shape shape) => new QuickFit(Surface, seed: 0).Place([shape], [0]).Standings.Count == 1;
+    /// <summary>
+    /// For a single thing beside what is fixed the quick placer misses nothing: it looks wherever a body or plug can touch. Where switches must keep apart
+    /// from fixed ones that does not hold, and only the board is asked.
+    /// </summary>
+    private bool StandsBeside(Shape[] held, Shape shape)
+    {
+        Shape[] all = Surface.SwitchSpacing > 0 ? [shape] : [.. held.Where(h => h != shape), shape];
+        return new QuickFit(Surface, seed: 0).Place(all, [.. Enumerable.Range(0, all.Length)]).Standings.Any(s => s.Item == all.Length - 1);
+    }
+
+    private Shape Held(GearId id, Shape shape) =>
+        Problem.Options.Fixed.FirstOrDefault(f => f.Id == id) is { } place ? shape.At(place.Turn, place.At.X.Value, place.At.Y.Value) : shape;
 
     private bool IsFedAlone(Consumer? consumer) =>
         consumer is null || consumer.Need.Battery || (consumer.Patterns.Length > 0 && consumer.Draw <= (Problem.Supply?.TotalCurrent?.Value ?? int.MaxValue));

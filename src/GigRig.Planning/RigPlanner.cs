@@ -1,5 +1,6 @@
 using GigRig.Domain;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
 using GigRig.Planning.Arranging;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Explaining;
@@ -20,9 +21,9 @@ public sealed class RigPlanner
 
     internal static PlanOutcome Plan(RigProblem problem, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
     {
+        if (Faults.Of(problem) is { Count: > 0 } faults)
+            return Faulty(problem, faults, options, clock);
         var question = new Question(problem);
-        if (question.Faults.Count > 0)
-            return new PlanOutcome.Impossible(question.Faults.Select(f => new ConflictPart(f.RuleId, f.Culprits, f.Sentence)).ToValueList(), [], clock.Elapsed);
         var fitter = new Fitter(question.Surface, options);
         RigSearch? search = null;
         search = new RigSearch(question, options, fitter, clock.Within(SearchShare * clock.Left)) { Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)) };
@@ -32,9 +33,19 @@ public sealed class RigPlanner
         if (!search.IsClosed)
             return new PlanOutcome.Undecided(search.Bound, clock.Elapsed);
         if (!options.Explain)
-            return new PlanOutcome.Impossible([new ConflictPart("no-set", [], "No set of these things meets the musts.")], [], clock.Elapsed);
+            return new PlanOutcome.Impossible(Facts.Of(problem).Select(f => f.AsPart()).ToValueList(), [], clock.Elapsed);
         var conflict = new ConflictFinder(problem, options, clock).Find();
         return new PlanOutcome.Impossible(conflict, new RepairFinder(problem, options, clock).For(conflict), clock.Elapsed);
+    }
+
+    /// <summary>The broken rules, and who was fixed there.</summary>
+    private static PlanOutcome.Impossible Faulty(RigProblem problem, IReadOnlyList<Violation> faults, PlannerOptions options, Clock clock)
+    {
+        var culprits = faults.SelectMany(f => f.Culprits).ToHashSet();
+        var conflict = faults.Select(f => new ConflictPart(f.RuleId, f.Culprits, f.Sentence))
+            .Concat(Facts.Fixed(problem).Where(f => f.Culprits.Any(culprits.Contains)).Select(f => f.AsPart()))
+            .ToValueList();
+        return new(conflict, options.Explain ? new RepairFinder(problem, options, clock).For(conflict) : [], clock.Elapsed);
     }
 
     private static PlanOutcome Propose(Question question, PlannerOptions options, Fitter fitter, RigSearch search, Proposal best, IProgress<PlanProgress>? progress, Clock clock)

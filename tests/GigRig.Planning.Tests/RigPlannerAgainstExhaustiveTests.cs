@@ -11,7 +11,7 @@ namespace GigRig.Planning.Tests;
 /// <summary>The planner against trying everything, on random tiny problems: the same first four tiers, impossible exactly where it is.</summary>
 public sealed class RigPlannerAgainstExhaustiveTests
 {
-    private const int Problems = 400;
+    private const int Problems = 320;
 
     private static readonly PlannerOptions Quiet = PlannerOptions.Default with { Explain = false };
 
@@ -28,8 +28,11 @@ public sealed class RigPlannerAgainstExhaustiveTests
     public Task Where_outlets_decide() => GenContest.Hungry.SampleAsync(MatchAsync, iter: Problems);
 
     [Fact]
+    public Task Around_what_is_fixed() => GenContest.AroundFixed.SampleAsync(MatchAsync, iter: Problems);
+
+    [Fact]
     public Task Where_the_choosing_itself_places_things_from_the_start() =>
-        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems);
+        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenContest.AroundFixed, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems);
 
     /// <summary>Every question of fit that the quick placer does not answer is left open.</summary>
     [Fact]

@@ -17,6 +17,7 @@ public sealed record PlugSizes(PlugSize Audio, PlugSize Power)
 /// <summary>How to plan, beside what the event asks.</summary>
 /// <param name="Pin">Things that must come along.</param>
 /// <param name="Ban">Things that must not.</param>
+/// <param name="Fixed">Where devices, or a supply on top, must stand and nowhere else; that they come along is implied.</param>
 /// <param name="Headroom">Fraction added to each draw, 0–5. A rule of thumb, not a published figure.</param>
 /// <param name="SwitchSpacing">Least distance between foot switches of two devices; zero turns the rule off.</param>
 /// <param name="Alternatives">How many further proposals to look for, 0–20.</param>
@@ -28,6 +29,8 @@ public sealed record PlanOptions
     public ValueList<GearId> Pin { get; init; }
 
     public ValueList<GearId> Ban { get; init; }
+
+    public ValueList<Placement> Fixed { get; init; }
 
     public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(10);
 

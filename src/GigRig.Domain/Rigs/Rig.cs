@@ -6,7 +6,11 @@ using GigRig.Domain.Units;
 namespace GigRig.Domain.Rigs;
 
 /// <summary>Where a device or a supply stands: the front-left corner of its turned body.</summary>
-public sealed record Placement(GearId Id, Point At, Turn Turn = Turn.None);
+public sealed record Placement(GearId Id, Point At, Turn Turn = Turn.None)
+{
+    /// <summary>As it reads in a sentence, in millimetres: <c>120, 40, turned by 90°</c>.</summary>
+    public string Said => $"{At.X.Value}, {At.Y.Value}" + (Turn == Turn.None ? "" : $", turned by {(int)Turn}°");
+}
 
 /// <summary>How a device gets its power.</summary>
 /// <param name="Outlets">None: from its own battery. One: alone, or shared through splitters where another feed names the same outlet. Several: joined.</param>

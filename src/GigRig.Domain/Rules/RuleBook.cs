@@ -23,6 +23,7 @@ public static class RuleBook
         new SupplySpaceRule(),
         new BoardLoadRule(),
         new SwitchSpacingRule(),
+        new FixedPlacesRule(),
         new DevicesFedRule(),
         new OutletSettingRule(),
         new OutletVoltageRule(),

@@ -15,6 +15,7 @@ public static class RuleIds
     public const string SupplySpace = "supply-space";
     public const string BoardLoad = "board-load";
     public const string SwitchSpacing = "switch-spacing";
+    public const string FixedPlaces = "fixed-places";
     public const string DevicesFed = "devices-fed";
     public const string OutletSetting = "outlet-setting";
     public const string OutletVoltage = "outlet-voltage";

@@ -46,9 +46,10 @@ internal static class LimitParts
     private static void AddPins(ChoiceVariables variables)
     {
         var question = variables.Question;
-        foreach (var pin in question.Problem.Options.Pin)
+        var options = question.Problem.Options;
+        foreach (var pin in options.Pin.Concat(options.Fixed.Select(place => place.Id)).Distinct())
         {
-            if (pin == question.Problem.Amp?.Id)
+            if (pin == question.Problem.Amp?.Id || pin == question.Problem.Supply?.Id)
                 continue;
             var device = Array.FindIndex(question.Candidates, c => c.Id == pin);
             var item = Array.FindIndex(question.OffBoard, i => i.Id == pin);

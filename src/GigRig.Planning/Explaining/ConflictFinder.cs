@@ -26,6 +26,6 @@ internal sealed class ConflictFinder(RigProblem problem, PlannerOptions options,
 
         if (kept.Count == 0)
             throw new InvalidOperationException("The problem is impossible with every fact lifted: the planner is at fault.");
-        return kept.Select(f => new ConflictPart(f.RuleId, f.Culprits, f.Sentence)).ToValueList();
+        return kept.Select(f => f.AsPart()).ToValueList();
     }
 }

@@ -8,4 +8,7 @@ namespace GigRig.Planning.Explaining;
 /// <param name="RuleId">The rule it works through.</param>
 /// <param name="Sentence">The fact, for the musician.</param>
 /// <param name="Change">What lifting it would mean, for the musician; null where nobody can do that.</param>
-internal sealed record Fact(string RuleId, ValueList<GearId> Culprits, string Sentence, string? Change, Func<RigProblemDraft, RigProblemDraft> Lift);
+internal sealed record Fact(string RuleId, ValueList<GearId> Culprits, string Sentence, string? Change, Func<RigProblemDraft, RigProblemDraft> Lift)
+{
+    public ConflictPart AsPart() => new(RuleId, Culprits, Sentence);
+}

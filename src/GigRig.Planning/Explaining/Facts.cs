@@ -11,7 +11,7 @@ namespace GigRig.Planning.Explaining;
 internal static class Facts
 {
     public static IReadOnlyList<Fact> Of(RigProblem problem) =>
-        [.. Bans(problem), .. Limits(problem), .. Belongings(problem), .. Sounds(problem), .. Needs(problem), .. Pins(problem)];
+        [.. Bans(problem), .. Limits(problem), .. Belongings(problem), .. Sounds(problem), .. Needs(problem), .. Pins(problem), .. Fixed(problem)];
 
     private static IEnumerable<Fact> Needs(RigProblem problem) =>
         problem.Event.Needs.Where(n => n.Level == NeedLevel.Must).Reverse().Select(need => new Fact(
@@ -67,6 +67,14 @@ internal static class Facts
         $"{NameOf(problem, pin)} is pinned.",
         $"Unpin {NameOf(problem, pin)}.",
         draft => draft with { Options = draft.Options with { Pin = draft.Options.Pin.Where(p => p != pin).ToValueList() } }));
+
+    /// <summary>Being fixed brings a thing along; lifted, it may stand elsewhere or stay at home.</summary>
+    public static IEnumerable<Fact> Fixed(RigProblem problem) => problem.Options.Fixed.Select(place => new Fact(
+        RuleIds.FixedPlaces,
+        [place.Id],
+        $"{problem.NameOf(place.Id)} is fixed at {place.Said}.",
+        $"Let {problem.NameOf(place.Id)} stand elsewhere.",
+        draft => draft with { Options = draft.Options with { Fixed = draft.Options.Fixed.Where(f => f.Id != place.Id).ToValueList() } }));
 
     private static IEnumerable<Fact> Bans(RigProblem problem) => problem.Options.Ban.Select(ban => new Fact(
         RuleIds.Bans,

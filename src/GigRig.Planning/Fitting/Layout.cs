@@ -14,6 +14,8 @@ internal sealed class Layout(Surface surface, IReadOnlyList<Shape> shapes)
 
     public bool Admits(Pose pose, int x, int y)
     {
+        if (pose.Spot is { } spot && spot != (x, y))
+            return false;
         if (x < 0 || y < 0 || x + pose.Width > surface.Width || y + pose.Depth > surface.Depth || !surface.Bears(y, pose.Depth))
             return false;
         foreach (var piece in pose.Pieces)

@@ -39,11 +39,11 @@ internal sealed class QuickFit(Surface surface, int seed)
         return best ?? new Layout(surface, shapes);
     }
 
-    /// <summary>Stands the things in the given order, leaving out what finds no spot.</summary>
+    /// <summary>Stands what is fixed, then the others in the given order, leaving out what finds no spot.</summary>
     public Layout Place(IReadOnlyList<Shape> shapes, IReadOnlyList<int> order, Func<int, int, Pose, long>? liking = null)
     {
         var layout = new Layout(surface, shapes);
-        foreach (var item in order)
+        foreach (var item in order.Where(i => shapes[i].IsFixed).Concat(order.Where(i => !shapes[i].IsFixed)))
         {
             var spot = BestSpot(layout, shapes[item], liking ?? Likings[0]);
             if (spot is var (pose, x, y))
@@ -55,6 +55,8 @@ internal sealed class QuickFit(Surface surface, int seed)
 
     private (int Pose, int X, int Y)? BestSpot(Layout layout, Shape shape, Func<int, int, Pose, long> liking)
     {
+        if (shape.Poses is [{ Spot: var (fixedX, fixedY) } only])
+            return layout.Admits(only, fixedX, fixedY) ? (0, fixedX, fixedY) : null;
         (int Pose, int X, int Y)? best = null;
         var bestScore = long.MaxValue;
         for (var p = 0; p < shape.Poses.Length; p++)

@@ -10,8 +10,8 @@ internal sealed class ShapeOrder(Surface surface)
         if (big.Key == small.Key)
             return true;
 
-        // On rails a smaller body may find no footing where a larger one does, and switches are points, not areas.
-        if (!surface.IsPlain || surface.SwitchSpacing > 0)
+        // On rails a smaller body may find no footing where a larger one does, switches are points, not areas, and what is fixed stands in nobody's place.
+        if (!surface.IsPlain || surface.SwitchSpacing > 0 || small.IsFixed)
             return false;
         if (!known.TryGetValue((big.Key, small.Key), out var answer))
             known[(big.Key, small.Key)] = answer = big.Poses.All(b => small.Poses.Any(s => Holds(b, s)));

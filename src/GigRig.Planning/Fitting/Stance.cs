@@ -51,9 +51,14 @@ internal sealed class Stance
     }
 
     /// <summary>The least and most x, and the least and most y, at which body and plugs keep within their bounds.</summary>
-    public static (int Left, int Right, int Front, int Rear) Reach(Pose pose, Surface surface) =>
-        (Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.X - b.X)),
-         Math.Min(surface.Width - pose.Width, pose.Pieces.Min(b => surface.PlugSpace.Right - b.Right)),
-         Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.Y - b.Y)),
-         Math.Min(surface.Depth - pose.Depth, pose.Pieces.Min(b => surface.PlugSpace.Rear - b.Rear)));
+    public static (int Left, int Right, int Front, int Rear) Reach(Pose pose, Surface surface)
+    {
+        var left = Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.X - b.X));
+        var right = Math.Min(surface.Width - pose.Width, pose.Pieces.Min(b => surface.PlugSpace.Right - b.Right));
+        var front = Math.Max(0, pose.Pieces.Max(b => surface.PlugSpace.Y - b.Y));
+        var rear = Math.Min(surface.Depth - pose.Depth, pose.Pieces.Min(b => surface.PlugSpace.Rear - b.Rear));
+        return pose.Spot is var (x, y)
+            ? (Math.Max(left, x), Math.Min(right, x), Math.Max(front, y), Math.Min(rear, y))
+            : (left, right, front, rear);
+    }
 }

@@ -38,7 +38,7 @@ public sealed class OpponentsTests
 
     private static async Task MatchAsync(RigProblemDraft draft)
     {
-        var known = draft with { Adapters = draft.Adapters with { Splitter = 0 }, Options = draft.Options with { SwitchSpacing = Millimetres.Zero, Arrange = false } };
+        var known = draft with { Adapters = draft.Adapters with { Splitter = 0 }, Options = draft.Options with { SwitchSpacing = Millimetres.Zero, Fixed = [], Arrange = false } };
         var outcome = await Ask.Quietly(known);
         var problem = known.Problem();
         foreach (var opponent in new[] { Contender.Textbook, Contender.Best })

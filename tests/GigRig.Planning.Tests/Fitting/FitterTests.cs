@@ -44,7 +44,7 @@ public sealed class FitterTests
 
     /// <summary>The lid is looked at before anything is placed, and a supply is one more shape.</summary>
     private static RigProblem WithoutSupplyAndLid(RigProblem problem) =>
-        (problem.Draft with { Supply = null, Board = problem.Board with { ClearanceOver = null } }).Problem();
+        (problem.Draft with { Supply = null, Board = problem.Board with { ClearanceOver = null }, Options = problem.Options with { Fixed = [] } }).Problem();
 
     private static FitAnswer Fit(RigProblem problem, IReadOnlyList<Domain.Gear.Device> devices)
     {

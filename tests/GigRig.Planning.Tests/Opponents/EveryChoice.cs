@@ -13,6 +13,7 @@ internal sealed class EveryChoice(RigProblem problem)
         (from devices in Subsets(problem.Devices.Where(d => !problem.Options.Ban.Contains(d.Id)).ToList())
          from offBoard in Subsets(problem.OffBoard.Where(i => !problem.Options.Ban.Contains(i.Id)).ToList())
          where problem.Options.Pin.All(pin => pin == problem.Amp?.Id || devices.Any(d => d.Id == pin) || offBoard.Any(i => i.Id == pin))
+         where problem.Options.Fixed.All(place => place.Id == problem.Supply?.Id || devices.Any(d => d.Id == place.Id))
          let choice = Weigh(devices, offBoard)
          where choice is { Missing: 0 }
          orderby choice.Order

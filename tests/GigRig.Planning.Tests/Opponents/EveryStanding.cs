@@ -20,8 +20,10 @@ internal sealed class EveryStanding
     {
         this.problem = problem;
         var listing = new StandingList(problem);
-        alone = problem.Devices.ToDictionary(d => d.Id, d => listing.Of(d.Id, d.Size.Height, Footprint.Of(d, problem.Options.Plugs), d.Turns));
-        supply = problem.Supply is { Mount: SupplyMount.Top, Size: { } size } top ? listing.Of(top.Id, size.Height, Footprint.Of(size), [Turn.None, Turn.Quarter]) : null;
+        alone = problem.Devices.ToDictionary(d => d.Id, d => Allowed(listing.Of(d.Id, d.Size.Height, Footprint.Of(d, problem.Options.Plugs), d.Turns)));
+        supply = problem.Supply is { Mount: SupplyMount.Top, Size: { } size } top ? Allowed(listing.Of(top.Id, size.Height, Footprint.Of(size), [Turn.None, Turn.Quarter])) : null;
+
+        OneStanding[] Allowed(OneStanding[] places) => Array.FindAll(places, place => problem.Options.Fixed.All(f => f.Id != place.Placement.Id || f == place.Placement));
     }
 
     public OneStanding[] Of(GearId device) => alone[device];

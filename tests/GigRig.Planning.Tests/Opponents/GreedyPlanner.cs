@@ -32,7 +32,7 @@ internal sealed class GreedyPlanner(RigProblem problem)
             return null;
         while (Better(now).OrderBy(next => next.Order).FirstOrDefault(Accept) is { } next)
             now = next;
-        return now.Missing == 0 && problem.Options.Pin.All(Holds) ? RigOf(now) : null;
+        return now.Missing == 0 && problem.Options.Pin.All(Holds) && problem.Options.Fixed.All(place => place.Id == problem.Supply?.Id || Holds(place.Id)) ? RigOf(now) : null;
 
         bool Holds(GearId pin) => pin == problem.Amp?.Id || now.Devices.Any(d => d.Id == pin) || now.OffBoard.Any(i => i.Id == pin);
     }

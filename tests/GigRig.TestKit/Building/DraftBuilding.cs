@@ -1,5 +1,6 @@
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 
@@ -46,6 +47,9 @@ public static class DraftBuilding
 
     public static RigProblemDraft Banning(this RigProblemDraft draft, params string[] ids) =>
         draft with { Options = draft.Options with { Ban = [.. ids.Select(id => new GearId(id))] } };
+
+    public static RigProblemDraft Fixing(this RigProblemDraft draft, string id, int x, int y, Turn turn = Turn.None) =>
+        draft with { Options = draft.Options with { Fixed = [.. draft.Options.Fixed, new(new(id), new(x.Mm, y.Mm), turn)] } };
 
     public static RigProblemDraft WithHeadroom(this RigProblemDraft draft, decimal headroom) =>
         draft with { Options = draft.Options with { Headroom = headroom } };

@@ -55,6 +55,9 @@ public static class GenContest
     /// <summary>Small enough to try everything, of every kind.</summary>
     public static Gen<RigProblemDraft> Mixed { get; } = Gen.OneOf(GenProblem.SmallDraft, Crowded, InARow, Hungry);
 
+    /// <summary>The same kinds with one to three things fixed somewhere.</summary>
+    public static Gen<RigProblemDraft> AroundFixed { get; } = Gen.OneOf(Crowded, InARow, GenProblem.SmallDraft).SelectMany(draft => GenFixed.Within(draft, 3));
+
     private static Device Thirsty(Device device, bool mayHaveBattery) => device with
     {
         Turns = [Turn.None],
@@ -85,7 +88,7 @@ public static class GenContest
                 Needs = Roles.Select((role, i) => new Need(role, i == must ? NeedLevel.Must : NeedLevel.Want, weights[i])).ToValueList(),
                 Sounds = draft.Event.Sounds.Select(sound => sound with { Level = NeedLevel.Want }).ToValueList(),
             },
-            Options = draft.Options with { Pin = [], Ban = [] },
+            Options = draft.Options with { Pin = [], Ban = [], Fixed = [] },
         };
 
     private static ValueList<Role> Roles => [new("drive"), new("drive.high"), new("delay"), new("reverb"), new("tuner")];

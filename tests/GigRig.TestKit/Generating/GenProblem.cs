@@ -34,10 +34,12 @@ public static class GenProblem
         from instrument in GenGear.Instrument
         from night in GenEvent.Small
         from options in OptionsFor([.. devices.Select(device => device.Id), .. offBoard.Select(item => item.Id)])
-        select new RigProblemDraft
+        let draft = new RigProblemDraft
         {
             Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Leads = leads, Instrument = instrument, Event = night, Options = options,
-        };
+        }
+        from withFixed in Gen.Frequency((5, Gen.Const(draft)), (1, GenFixed.Within(draft, 2)))
+        select withFixed;
 
     /// <summary>Pins or bans one of the things now and then.</summary>
     private static Gen<PlanOptions> OptionsFor(ValueList<GearId> things) =>

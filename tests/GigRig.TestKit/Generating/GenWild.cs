@@ -84,6 +84,7 @@ public static class GenWild
     private static readonly Gen<PlanOptions> Options =
         from pin in List(Text.Select(id => new GearId(id)))
         from ban in List(Text.Select(id => new GearId(id)))
+        from places in List(Gen.Select(Text, Length, Length, Word<Turn>(), (id, x, y, turn) => new Placement(new(id), new(x, y), turn)))
         from ticks in Gen.Long
         from headroom in Gen.Decimal
         from plug in Gen.Select(Length, Length, (standsOut, width) => new PlugSize(standsOut, width))
@@ -91,7 +92,7 @@ public static class GenWild
         from alternatives in Number
         select new PlanOptions
         {
-            Pin = pin, Ban = ban, TimeLimit = TimeSpan.FromTicks(ticks), Headroom = headroom, Plugs = new(plug, plug), SwitchSpacing = spacing, Alternatives = alternatives,
+            Pin = pin, Ban = ban, Fixed = places, TimeLimit = TimeSpan.FromTicks(ticks), Headroom = headroom, Plugs = new(plug, plug), SwitchSpacing = spacing, Alternatives = alternatives,
             Wiring = new(spacing, spacing, spacing, spacing, spacing),
         };
 

@@ -36,6 +36,7 @@ public static class Variations
                 Overhang = board.Overhang with { Left = board.Overhang.Right, Right = board.Overhang.Left },
             },
             Devices = draft.Devices.Select(Mirrored).ToValueList(),
+            Options = draft.Options with { Fixed = draft.Options.Fixed.Select(place => Mirrored(place, draft)).ToValueList() },
         };
     }
 
@@ -49,12 +50,23 @@ public static class Variations
         {
             Plugs = new(Doubled(draft.Options.Plugs.Audio), Doubled(draft.Options.Plugs.Power)),
             SwitchSpacing = Twice(draft.Options.SwitchSpacing),
+            Fixed = draft.Options.Fixed.Select(place => place with { At = new(Twice(place.At.X), Twice(place.At.Y)) }).ToValueList(),
         },
     };
 
+    /// <summary>A supply on top may stand straight or turned a quarter, and looks the same turned half about.</summary>
+    private static Placement Mirrored(Placement place, RigProblemDraft draft)
+    {
+        var device = draft.Devices.FirstOrDefault(d => d.Id == place.Id);
+        var size = (device?.Size ?? draft.Supply!.Size!.Value).Turned(place.Turn);
+        return new(place.Id, place.At with { X = draft.Board.Width - place.At.X - size.Width }, device is null ? place.Turn : Mirrored(place.Turn));
+    }
+
+    private static Turn Mirrored(Turn turn) => (Turn)((360 - (int)turn) % 360);
+
     private static Device Mirrored(Device device) => device with
     {
-        Turns = device.Turns.Select(turn => (Turn)((360 - (int)turn) % 360)).ToValueList(),
+        Turns = device.Turns.Select(Mirrored).ToValueList(),
         Jacks = device.Jacks.Select(jack => Mirrored(jack, device.Size.Width)).ToValueList(),
         Switches = device.Switches.Select(s => s with { X = device.Size.Width - s.X }).ToValueList(),
     };

@@ -30,6 +30,9 @@ internal static class NaiveBelongings
         foreach (var id in problem.Options.Pin.Select(p => p.Value))
             if (!placed.Contains(id) && !brought.Contains(id) && id != problem.Amp?.Id.Value)
                 yield return new("pins", id);
+        foreach (var place in problem.Options.Fixed)
+            if (!rig.Placements.Any(p => Same(p, place)) && !(rig.Supply is not null && Same(rig.Supply, place)))
+                yield return new("fixed-places", place.Id.Value);
         foreach (var id in problem.Options.Ban.Select(b => b.Value))
             if (placed.Contains(id) || brought.Contains(id))
                 yield return new("bans", id);
@@ -39,6 +42,9 @@ internal static class NaiveBelongings
         if (problem.Event.Limits.Devices is { } many && PlacedDevices(problem, rig).Count > many)
             yield return new("device-limit", "too many");
     }
+
+    private static bool Same(Placement a, Placement b) =>
+        a.Id.Value == b.Id.Value && a.At.X.Value == b.At.X.Value && a.At.Y.Value == b.At.Y.Value && (int)a.Turn == (int)b.Turn;
 
     public static List<Device> PlacedDevices(RigProblem problem, Rig rig)
     {

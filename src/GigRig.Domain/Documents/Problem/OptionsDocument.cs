@@ -15,6 +15,10 @@ public sealed record OptionsDocument
     [Description("Ids of things that must not.")]
     public IReadOnlyList<string>? Ban { get; init; }
 
+    [Description("Where devices, or a supply on top, must stand and nowhere else. That they come along is implied.")]
+    [Within(0, Bounds.MostDevices + 1)]
+    public IReadOnlyList<PlacementDocument>? Fixed { get; init; }
+
     [Description("Milliseconds.")]
     [Within(Bounds.LeastTimeLimit, Bounds.MostTimeLimit)]
     public int TimeLimit { get; init; } = (int)PlanOptions.Default.TimeLimit.TotalMilliseconds;
@@ -43,6 +47,7 @@ public sealed record OptionsDocument
     {
         Pin = options.Pin.OrNothing(id => id.Value),
         Ban = options.Ban.OrNothing(id => id.Value),
+        Fixed = options.Fixed.OrNothing(PlacementDocument.Of),
         TimeLimit = (int)options.TimeLimit.TotalMilliseconds,
         Headroom = options.Headroom,
         Plugs = PlugsDocument.Of(options.Plugs),
@@ -56,6 +61,7 @@ public sealed record OptionsDocument
     {
         Pin = Pin.ToValues(id => new GearId(id)),
         Ban = Ban.ToValues(id => new GearId(id)),
+        Fixed = Fixed.ToValues(placement => placement.ToPlacement()),
         TimeLimit = TimeSpan.FromMilliseconds(TimeLimit),
         Headroom = Headroom,
         Plugs = Plugs?.ToPlugs() ?? PlugSizes.Usual,

@@ -24,6 +24,7 @@ internal static class OptionsCheck
         foreach (var (index, id) in options.Ban.Index())
             if (pinned.Contains(id))
                 spot.Member("ban", "").Say($"{index}", Spot.Shown(id.Value), "not pinned as well", $"{Spot.Shown(id.Value)} is both pinned and banned; drop one of them.");
+        FixedCheck.Run(draft, spot);
     }
 
     private static void CheckNumbers(PlanOptions options, Spot spot)
