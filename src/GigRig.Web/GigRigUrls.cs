@@ -11,6 +11,7 @@ public static class GigRigUrls
     public const string Plan = "/plan";
     public const string Rigs = "/rigs";
     public const string RigRoute = "/rigs/{Id:guid}";
+    public const string RigBoardRoute = "/rigs/{Id:guid}/board";
     public const string Library = "/library";
     public const string LibraryFile = "/library/file";
     public const string SharedRoute = "/s/{Token}";
@@ -44,6 +45,9 @@ public static class GigRigUrls
     public static string PlanFor(Guid eventType) => $"{Plan}?{PlanEventKey}={eventType}";
 
     public static string Rig(Guid id) => $"{Rigs}/{id}";
+
+    /// <summary>The workbench: the board of a rig, arranged by hand.</summary>
+    public static string RigBoard(Guid id) => $"{Rig(id)}/board";
 
     public static string Shared(string token) => SharedPrefix + token;
 

@@ -48,6 +48,9 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
         await page.Button("Save rig").ClickAsync();
         await page.Heading("Hook-up").WaitForAsync();
         await LookAsync("a saved rig");
+        await page.Link("Arrange by hand").ClickAsync();
+        await page.Locator("[data-thing]").First.WaitForAsync();
+        await LookAsync("a board on the workbench");
         foreach (var url in Urls)
         {
             await page.GotoAsync(url);

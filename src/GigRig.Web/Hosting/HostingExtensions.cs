@@ -8,6 +8,7 @@ using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Share;
 using GigRig.Web.Features.Start;
+using GigRig.Web.Features.Workbench;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
@@ -38,7 +39,7 @@ internal static class HostingExtensions
         services.AddMudServices(mud => mud.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomRight);
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
-        services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddLibraryPage();
+        services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddWorkbench().AddLibraryPage();
         services.AddPlanApi();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");

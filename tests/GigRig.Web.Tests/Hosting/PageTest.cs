@@ -6,6 +6,7 @@ using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Start;
+using GigRig.Web.Features.Workbench;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.Components;
@@ -49,7 +50,7 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         Services.AddMudServices();
         Services.AddPlanQueue();
         Services.AddScoped<BrowserDrafts>();
-        Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddLibraryPage();
+        Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddWorkbench().AddLibraryPage();
         SetRendererInfo(new("Server", isInteractive: true));
         Popups = Render<MudPopoverProvider>();
     }

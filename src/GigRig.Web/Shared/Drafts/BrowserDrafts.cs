@@ -13,9 +13,10 @@ public sealed class BrowserDrafts(IJSRuntime js)
     // Well below the largest message the browser may send over the page's connection.
     private const int MostCharacters = 24_000;
 
-    public async ValueTask KeepAsync(string key, LiveForm form)
+    public ValueTask KeepAsync(string key, LiveForm form) => KeepAsync(key, JsonSerializer.Serialize(form, form.GetType()));
+
+    public async ValueTask KeepAsync(string key, string text)
     {
-        var text = JsonSerializer.Serialize(form, form.GetType());
         if (text.Length <= MostCharacters)
             await js.InvokeVoidAsync("gigrigDrafts.keep", key, text);
     }
@@ -25,7 +26,7 @@ public sealed class BrowserDrafts(IJSRuntime js)
     {
         try
         {
-            return await js.InvokeAsync<string?>("gigrigDrafts.find", key) is { Length: > 0 } text ? (LiveForm?)JsonSerializer.Deserialize(text, form) : null;
+            return await FindAsync(key) is { } text ? (LiveForm?)JsonSerializer.Deserialize(text, form) : null;
         }
         catch (JsonException)
         {
@@ -33,6 +34,9 @@ public sealed class BrowserDrafts(IJSRuntime js)
             return null;
         }
     }
+
+    /// <summary>Null where nothing is kept.</summary>
+    public async ValueTask<string?> FindAsync(string key) => await js.InvokeAsync<string?>("gigrigDrafts.find", key) is { Length: > 0 } text ? text : null;
 
     public ValueTask DropAsync(string key) => js.InvokeVoidAsync("gigrigDrafts.drop", key);
 }

@@ -3,6 +3,7 @@ using GigRig.Domain.Units;
 using GigRig.Domain.Wishes;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Plan;
+using GigRig.Web.Sheets;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Plan;
@@ -39,7 +40,7 @@ public sealed class OutcomeWordsTests
     public void The_figures_name_every_tier_with_its_unit() =>
         Assert.Equal(
             [("Wants covered", "20 of 30"), ("Ratings", "7"), ("On the board", "3 boxes"), ("Carried", "12.3 kg"), ("Patch lead", "1250 mm")],
-            OutcomeWords.Figures(Problem, Score));
+            ScoreWords.Figures(Problem, Score));
 
     [Fact]
     public void Progress_tells_the_best_so_far_and_the_most_there_can_be() =>
