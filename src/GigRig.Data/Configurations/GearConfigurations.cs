@@ -32,14 +32,18 @@ internal sealed class SupplyConfiguration : ThingConfiguration<SupplyRow>
     protected override void ConfigureThing(EntityTypeBuilder<SupplyRow> builder)
     {
         builder.ComplexProperty(row => row.Size);
+        builder.ComplexProperty(row => row.Mains);
         builder.ComplexCollection(row => row.Outlets, outlets => outlets.ToJson());
     }
 }
 
 internal sealed class AmpConfiguration : ThingConfiguration<AmpRow>
 {
-    protected override void ConfigureThing(EntityTypeBuilder<AmpRow> builder) =>
+    protected override void ConfigureThing(EntityTypeBuilder<AmpRow> builder)
+    {
+        builder.ComplexProperty(row => row.Mains);
         builder.ComplexCollection(row => row.Functions, functions => functions.ToJson());
+    }
 }
 
 internal sealed class OffBoardConfiguration : ThingConfiguration<OffBoardRow>

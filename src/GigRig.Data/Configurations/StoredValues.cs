@@ -20,6 +20,7 @@ internal static class StoredValues
         conventions.Properties<Side>().HaveConversion<string>();
         conventions.Properties<SupplyMount>().HaveConversion<string>();
         conventions.Properties<AmpLoop>().HaveConversion<string>();
+        conventions.Properties<MainsPlug>().HaveConversion<string>();
         conventions.Properties<LeadKind>().HaveConversion<string>();
         conventions.Properties<PlugShape>().HaveConversion<string>();
         conventions.Properties<SignalLevel>().HaveConversion<string>();

@@ -116,6 +116,23 @@ namespace GigRig.Data.Migrations
                                 .HasColumnType("TEXT");
                         });
 
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Mains", "GigRig.Data.Rows.AmpRow.Mains#MainsRow", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int?>("LeastVolts")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<int?>("MostVolts")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<string>("Plug")
+                                .HasColumnType("TEXT");
+
+                            b1.Property<int?>("Watts")
+                                .HasColumnType("INTEGER");
+                        });
+
                     b.HasKey("OwnerId", "Id");
 
                     b.ToTable("Amps");
@@ -314,6 +331,12 @@ namespace GigRig.Data.Migrations
                             b1.Property<bool>("Battery")
                                 .HasColumnType("INTEGER");
 
+                            b1.Property<int?>("BatteryMilliampHours")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<bool?>("Digital")
+                                .HasColumnType("INTEGER");
+
                             b1.Property<int>("MaxMillivolts")
                                 .HasColumnType("INTEGER");
 
@@ -397,6 +420,12 @@ namespace GigRig.Data.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<string>("VenueSocket")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("VenueVolts")
+                        .HasColumnType("INTEGER");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
@@ -814,6 +843,23 @@ namespace GigRig.Data.Migrations
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Mains", "GigRig.Data.Rows.SupplyRow.Mains#MainsRow", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<int?>("LeastVolts")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<int?>("MostVolts")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<string>("Plug")
+                                .HasColumnType("TEXT");
+
+                            b1.Property<int?>("Watts")
+                                .HasColumnType("INTEGER");
+                        });
 
                     b.ComplexCollection(typeof(List<Dictionary<string, object>>), "Outlets", "GigRig.Data.Rows.SupplyRow.Outlets#OutletRow", b1 =>
                         {

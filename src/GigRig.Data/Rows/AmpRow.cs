@@ -13,6 +13,8 @@ internal sealed class AmpRow : GearRow<Amp>
 
     public SignalLevel LoopLevel { get; set; }
 
+    public MainsRow Mains { get; set; } = new();
+
     public List<FunctionRow> Functions { get; set; } = [];
 
     public override string Title => $"amp \"{Name}\"";
@@ -24,8 +26,10 @@ internal sealed class AmpRow : GearRow<Amp>
         Loop = thing.Loop;
         Footswitch = thing.Footswitch;
         LoopLevel = thing.LoopLevel;
+        Mains = MainsRow.From(thing.Mains);
         Functions = FunctionRow.From(thing.Functions);
     }
 
-    protected override Amp ToThing() => new(GearId, Name, MassGrams.G, FunctionRow.To(Functions), Loop, Footswitch, LoopLevel);
+    protected override Amp ToThing() =>
+        new(GearId, Name, MassGrams.G, FunctionRow.To(Functions), Loop, Footswitch, LoopLevel) { Mains = Mains.ToMains() };
 }

@@ -1,5 +1,6 @@
 using GigRig.Domain;
 using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
 
 namespace GigRig.Data.Rows;
@@ -20,6 +21,10 @@ internal sealed class EventTypeRow : ThingRow<EventType>
 
     public ChainPolicy Chain { get; set; }
 
+    public int? VenueVolts { get; set; }
+
+    public MainsPlug? VenueSocket { get; set; }
+
     public override string Title => $"event type \"{Name}\"";
 
     public override void Set(EventType item)
@@ -31,6 +36,7 @@ internal sealed class EventTypeRow : ThingRow<EventType>
         DeviceLimit = item.Limits.Devices;
         FreeAreaPercent = item.Limits.FreeArea;
         Chain = item.Chain;
+        (VenueVolts, VenueSocket) = item.Venue;
     }
 
     public override EventType ToItem() => new(
@@ -38,5 +44,8 @@ internal sealed class EventTypeRow : ThingRow<EventType>
         Needs.Select(need => need.ToNeed()).ToValueList(),
         Sounds.Select(sound => sound.ToSound()).ToValueList(),
         new EventLimits(MassLimitGrams?.G, DeviceLimit, FreeAreaPercent),
-        Chain);
+        Chain)
+    {
+        Venue = new(VenueVolts, VenueSocket),
+    };
 }

@@ -18,6 +18,10 @@ internal sealed class PowerRow
 
     public bool Battery { get; set; }
 
+    public int? BatteryMilliampHours { get; set; }
+
+    public bool? Digital { get; set; }
+
     public static PowerRow From(PowerNeed need) => new()
     {
         MinMillivolts = need.Min.Value,
@@ -26,7 +30,10 @@ internal sealed class PowerRow
         Type = need.Type,
         Polarity = need.Polarity,
         Battery = need.Battery,
+        BatteryMilliampHours = need.BatteryCapacity,
+        Digital = need.Digital,
     };
 
-    public PowerNeed ToNeed() => new(MinMillivolts.MilliV, MaxMillivolts.MilliV, Milliamps.MilliA, Type, Polarity, Battery);
+    public PowerNeed ToNeed() =>
+        new(MinMillivolts.MilliV, MaxMillivolts.MilliV, Milliamps.MilliA, Type, Polarity, Battery, BatteryMilliampHours, Digital);
 }

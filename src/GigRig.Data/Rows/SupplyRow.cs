@@ -14,6 +14,8 @@ internal sealed class SupplyRow : GearRow<Supply>
 
     public int? TotalMilliamps { get; set; }
 
+    public MainsRow Mains { get; set; } = new();
+
     public List<OutletRow> Outlets { get; set; } = [];
 
     public override string Title => $"supply \"{Name}\"";
@@ -25,6 +27,7 @@ internal sealed class SupplyRow : GearRow<Supply>
         Mount = thing.Mount;
         Size = thing.Size is { } size ? SizeRow.From(size) : null;
         TotalMilliamps = thing.TotalCurrent?.Value;
+        Mains = MainsRow.From(thing.Mains);
         Outlets = [.. thing.Outlets.Select(OutletRow.From)];
     }
 
@@ -35,7 +38,10 @@ internal sealed class SupplyRow : GearRow<Supply>
         Mount,
         Size?.ToSize(),
         Outlets.Select(outlet => outlet.ToOutlet()).ToValueList(),
-        TotalMilliamps?.MilliA);
+        TotalMilliamps?.MilliA)
+    {
+        Mains = Mains.ToMains(),
+    };
 }
 
 /// <summary>One outlet inside a supply's JSON column.</summary>

@@ -42,4 +42,8 @@ public enum ChainPolicy
 }
 
 /// <summary>A kind of gig: what it needs, which sounds are played, what it allows.</summary>
-public sealed record EventType(string Name, ValueList<Need> Needs, ValueList<Sound> Sounds, EventLimits Limits, ChainPolicy Chain = ChainPolicy.Auto);
+public sealed record EventType(string Name, ValueList<Need> Needs, ValueList<Sound> Sounds, EventLimits Limits, ChainPolicy Chain = ChainPolicy.Auto)
+{
+    /// <summary>What comes out of the wall there; only the sheets ask.</summary>
+    public VenueMains Venue { get; init; } = VenueMains.Unknown;
+}

@@ -20,4 +20,7 @@ public sealed record Amp(
     ValueList<RoleFunction> Functions,
     AmpLoop Loop = AmpLoop.None,
     bool Footswitch = false,
-    SignalLevel LoopLevel = SignalLevel.Unknown);
+    SignalLevel LoopLevel = SignalLevel.Unknown)
+{
+    public MainsInput Mains { get; init; } = MainsInput.Unknown;
+}

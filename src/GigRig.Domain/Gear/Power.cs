@@ -19,7 +19,17 @@ public enum Polarity
 /// <summary>What a device must be fed. <paramref name="Min"/> to <paramref name="Max"/> is the range it is made for, both ends allowed.</summary>
 /// <param name="Current">What it draws, before any headroom.</param>
 /// <param name="Battery">Whether it can run from a battery of its own when no outlet is left for it.</param>
-public sealed record PowerNeed(Millivolts Min, Millivolts Max, Milliamps Current, CurrentType Type = CurrentType.Dc, Polarity Polarity = Polarity.Negative, bool Battery = false)
+/// <param name="BatteryCapacity">Of that battery in mAh, 1–20 000; null where the owner does not say. Only tells how long it lasts.</param>
+/// <param name="Digital">Whether it computes, and so puts clock noise on its supply; null where not said. Only advice asks.</param>
+public sealed record PowerNeed(
+    Millivolts Min,
+    Millivolts Max,
+    Milliamps Current,
+    CurrentType Type = CurrentType.Dc,
+    Polarity Polarity = Polarity.Negative,
+    bool Battery = false,
+    int? BatteryCapacity = null,
+    bool? Digital = null)
 {
     /// <summary>What must be reserved at an outlet: the current with its headroom, rounded up to a whole milliamp.</summary>
     /// <param name="headroom">A fraction, 0–5: 0.25 adds a quarter.</param>

@@ -23,6 +23,8 @@ public sealed record Supply(
     ValueList<Outlet> Outlets,
     Milliamps? TotalCurrent = null)
 {
+    public MainsInput Mains { get; init; } = MainsInput.Unknown;
+
     /// <summary>Whether the outlet shares its return with no other: it names no group, or is alone in it.</summary>
     public bool IsIsolated(Outlet outlet) => outlet.Group is not { } group || Outlets.Count(other => other.Group == group) == 1;
 }

@@ -2,6 +2,7 @@ using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
+using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Sheets;
 
@@ -22,7 +23,8 @@ public sealed record HookUpLine(GearId Device, int? Number, string DeviceName, s
 /// <param name="Outlets">Those in use, in the supply's order.</param>
 /// <param name="Free">Those out of use, in words.</param>
 /// <param name="InAll">What is left of the supply as a whole; empty without one.</param>
-public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLine> Outlets, string Free, string InAll, ValueList<BatteryLine> Batteries)
+/// <param name="Noise">Advice about digital devices and drives on one return.</param>
+public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLine> Outlets, string Free, string InAll, ValueList<BatteryLine> Batteries, ValueList<string> Noise)
 {
     public static HookUpSheet Of(RigProblem problem, Rig rig)
     {
@@ -34,7 +36,8 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
             load.Outlets.Select(outlet => OutletLine.Of(problem, outlet, lines)).ToValueList(),
             string.Join("; ", load.Unused.Select(outlet => $"{outlet.Id} ({string.Join(" / ", outlet.Volts)}, {outlet.Current})")),
             InAllOf(problem, load),
-            lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList());
+            lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList(),
+            DigitalNoise.Of(problem, rig).Select(noise => NoiseWords.Of(problem, noise)).ToValueList());
     }
 
     private static HookUpLine LineOf(RigProblem problem, Feed feed, IReadOnlyDictionary<GearId, int> numbers) => new(

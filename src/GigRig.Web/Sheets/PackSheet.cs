@@ -46,6 +46,8 @@ public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Lea
         yield return new(rig.HookUp.Count(feed => feed.OnBattery), "fresh battery");
         yield return new(problem.Supply is null ? 0 : 1, "mains lead for the supply");
         yield return new(problem.Amp is null ? 0 : 1, "mains lead for the amp");
+        foreach (var adapter in MainsSheet.Adapters(problem))
+            yield return adapter;
     }
 
     private static int Splitters(IEnumerable<Feed> fed) =>

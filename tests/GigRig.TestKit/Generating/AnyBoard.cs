@@ -34,7 +34,8 @@ public static class AnyBoard
         from size in AnyValue.Size
         from outlets in Outlet.ListOf(8)
         from total in Gen.Int[1, 20_000].OrNothing()
-        select new Supply(rest.Item1, rest.Item2, rest.Item3, mount, mount == SupplyMount.Off ? null : size, Numbered(outlets), total?.MilliA);
+        from mains in AnyGear.Mains
+        select new Supply(rest.Item1, rest.Item2, rest.Item3, mount, mount == SupplyMount.Off ? null : size, Numbered(outlets), total?.MilliA) { Mains = mains };
 
     // Cutting the depth at different places gives bands that can't overlap.
     private static Gen<ValueList<Rail>> Rails(Millimetres depth) =>

@@ -1,6 +1,7 @@
 using CsCheck;
 using GigRig.Domain;
 using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
 
 namespace GigRig.TestKit.Generating;
 
@@ -22,7 +23,8 @@ public static class AnyEvent
         from sounds in Sound.ListOf(3)
         from limits in Gen.Select(AnyValue.Mass.OrNothing(), Gen.Int[0, 40].OrNothing(), Gen.Int[0, 100].OrNothing())
         from chain in Gen.Enum<ChainPolicy>()
-        select new EventType(name, needs, Numbered(sounds), new(limits.Item1, limits.Item2, limits.Item3), chain);
+        from venue in Gen.Select(Gen.Int[50, 500].OrNothing(), Gen.Enum<MainsPlug>().OrNothing(), (volts, socket) => new VenueMains(volts, socket))
+        select new EventType(name, needs, Numbered(sounds), new(limits.Item1, limits.Item2, limits.Item3), chain) { Venue = venue };
 
     private static ValueList<Sound> Numbered(ValueList<Sound> sounds) =>
         sounds.Select((sound, number) => sound with { Name = $"{sound.Name} {number + 1}" }).ToValueList();

@@ -14,9 +14,19 @@ public static class AnyGear
     public static Gen<Ownership> Ownership { get; } = Gen.Select(
         Gen.Enum<GearStatus>(), AnyValue.Name, Gen.Int[0, 1_000_000].OrNothing(), (status, note, cents) => new Ownership(status, note, cents));
 
-    public static Gen<PowerNeed> PowerNeed { get; } = Gen.Select(
-        AnyValue.Volts, AnyValue.Volts, Gen.Int[0, 20_000], AnyValue.CurrentType, AnyValue.Polarity, Gen.Bool,
-        (a, b, current, type, polarity, battery) => new PowerNeed(a < b ? a : b, a < b ? b : a, current.MilliA, type, polarity, battery));
+    public static Gen<PowerNeed> PowerNeed { get; } =
+        from volts in Gen.Select(AnyValue.Volts, AnyValue.Volts, (a, b) => (Min: a < b ? a : b, Max: a < b ? b : a))
+        from current in Gen.Int[0, 20_000]
+        from kind in Gen.Select(AnyValue.CurrentType, AnyValue.Polarity)
+        from battery in Gen.Select(Gen.Bool, Gen.Int[1, 20_000].OrNothing())
+        from digital in Gen.Bool.OrNothing()
+        select new PowerNeed(volts.Min, volts.Max, current.MilliA, kind.Item1, kind.Item2, battery.Item1, battery.Item2, digital);
+
+    public static Gen<MainsInput> Mains { get; } =
+        from volts in Gen.Select(Gen.Int[50, 500], Gen.Int[50, 500], (a, b) => (Least: Math.Min(a, b), Most: Math.Max(a, b)))
+        from known in Gen.Int[0, 2]
+        from rest in Gen.Select(Gen.Enum<MainsPlug>().OrNothing(), Gen.Int[1, 10_000].OrNothing())
+        select new MainsInput(known > 0 ? volts.Least : null, known > 1 ? volts.Most : null, rest.Item1, rest.Item2);
 
     public static Gen<Device> Device { get; } =
         from size in AnyValue.Size
@@ -31,8 +41,8 @@ public static class AnyGear
         select new Device(rest.Item1, rest.Item2, size, rest.Item3, turns.Order().ToValueList(), powered ? power : null, jacks, rest.Item4, switches, rest.Item5, bare, level);
 
     public static Gen<Amp> Amp { get; } = Gen.Select(
-        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, Gen.Enum<AmpLoop>(), Gen.Bool, Gen.Enum<SignalLevel>(),
-        (id, name, mass, functions, loop, footswitch, level) => new Amp(id, name, mass, functions, loop, footswitch, level));
+        Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, Gen.Enum<AmpLoop>(), Gen.Bool, Gen.Enum<SignalLevel>(), Mains,
+        (id, name, mass, functions, loop, footswitch, level, mains) => new Amp(id, name, mass, functions, loop, footswitch, level) { Mains = mains });
 
     public static Gen<OffBoardItem> OffBoard { get; } = Gen.Select(
         Id, AnyValue.Name, AnyValue.Mass, AnyValue.Functions, (id, name, mass, functions) => new OffBoardItem(id, name, mass, functions));

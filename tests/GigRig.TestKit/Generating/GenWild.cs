@@ -37,6 +37,9 @@ public static class GenWild
         from overhang in Gen.Select(Length, Length, Length, Length, (front, rear, left, right) => new Overhang(front, rear, left, right))
         select new Board(new(id), id, size.Width, size.Depth, mass, rails, keepOuts, overhang, mass, size.Height, size.Width);
 
+    private static readonly Gen<MainsInput> Mains =
+        Gen.Select(Number, Number, Word<MainsPlug>(), Number, (least, most, plug, watts) => new MainsInput(least, most, plug, watts));
+
     private static readonly Gen<Supply> Supply =
         from id in Text
         from mass in Mass
@@ -51,14 +54,16 @@ public static class GenWild
             from polarity in Word<Polarity>()
             select new Outlet(name, volts, current, type, polarity, name))
         from total in Current
-        select new Supply(new(id), id, mass, mount, sized ? size : null, outlets, total);
+        from mains in Mains
+        select new Supply(new(id), id, mass, mount, sized ? size : null, outlets, total) { Mains = mains };
 
     private static readonly Gen<Device> Device =
         from id in Text
         from size in Size
         from mass in Mass
         from turns in List(Word<Turn>())
-        from power in Gen.Select(Volts, Volts, Current, Word<CurrentType>(), Word<Polarity>(), (min, max, current, type, polarity) => new PowerNeed(min, max, current, type, polarity))
+        from power in Gen.Select(Volts, Volts, Current, Word<CurrentType>(), Word<Polarity>(), Number, (min, max, current, type, polarity, capacity) =>
+            new PowerNeed(min, max, current, type, polarity, true, capacity))
         from jacks in List(Gen.Select(Word<JackUse>(), Word<Side>(), Length, (use, side, at) => new Jack(use, side, at)))
         from switches in List(Gen.Select(Length, Length, (x, y) => new Point(x, y)))
         from functions in Functions
@@ -79,7 +84,8 @@ public static class GenWild
         from sounds in List(Gen.Select(Text, List(Text.Select(key => new Role(key))), Word<NeedLevel>(), Number, (sound, roles, level, weight) => new Sound(sound, roles, level, weight)))
         from limits in Gen.Select(Mass, Number, Number, (mass, devices, free) => new EventLimits(mass, devices, free))
         from chain in Word<ChainPolicy>()
-        select new EventType(name, needs, sounds, limits, chain);
+        from venue in Gen.Select(Number, Word<MainsPlug>(), (volts, socket) => new VenueMains(volts, socket))
+        select new EventType(name, needs, sounds, limits, chain) { Venue = venue };
 
     private static readonly Gen<PlanOptions> Options =
         from pin in List(Text.Select(id => new GearId(id)))
@@ -100,7 +106,7 @@ public static class GenWild
         from board in Board
         from supply in Supply
         from adapters in Gen.Select(Number, Number, Number, Number, (reverse, parallel, series, splitter) => new PowerAdapters(reverse, parallel, series, splitter))
-        from amp in Gen.Select(Text, Mass, Functions, Word<AmpLoop>(), Word<SignalLevel>(), (id, mass, functions, loop, level) => new Amp(new(id), id, mass, functions, loop, LoopLevel: level))
+        from amp in Gen.Select(Text, Mass, Functions, Word<AmpLoop>(), Word<SignalLevel>(), Mains, (id, mass, functions, loop, level, mains) => new Amp(new(id), id, mass, functions, loop, LoopLevel: level) { Mains = mains })
         from devices in List(Device)
         from offBoard in List(Gen.Select(Text, Mass, Functions, (id, mass, functions) => new OffBoardItem(new(id), id, mass, functions)))
         from leads in List(Lead)

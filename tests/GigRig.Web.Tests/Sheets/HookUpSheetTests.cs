@@ -93,8 +93,32 @@ public sealed class HookUpSheetTests
     [Fact]
     public void A_battery_tells_how_long_as_a_range() =>
         Assert.Equal(
-            new BatteryLine("boost", "about 27 to 63 hours at 8 mA"),
+            new BatteryLine("boost", "about 27 to 63 hours at 8 mA", "assumed: 9 V block of 310–500 mAh"),
             Assert.Single(HookUpSheet.Of(Problem, A.Rig().OnBattery("boost")).Batteries));
+
+    [Fact]
+    public void A_battery_whose_capacity_the_owner_knows_is_counted_with_that()
+    {
+        var boost = A.Device("boost").Drawing(10).OnBatteryToo();
+        var problem = A.Draft().With(boost with { Power = boost.Power! with { BatteryCapacity = 600 } }).Problem();
+
+        Assert.Equal(
+            new BatteryLine("boost", "about 42 to 60 hours at 10 mA", "600 mAh"),
+            Assert.Single(HookUpSheet.Of(problem, A.Rig().OnBattery("boost")).Batteries));
+    }
+
+    [Fact]
+    public void Digital_and_drive_on_one_return_are_told_apart_from_what_was_guessed()
+    {
+        var problem = A.Draft()
+            .With(A.Device("echo").Drawing(65).Doing("delay"), A.Device("fuzz").Drawing(5).Doing("drive.fuzz"))
+            .FedBy(A.Outlet("1").Giving(200)).OwningAdapters(splitter: 1).Problem();
+
+        Assert.Equal(
+            "echo (digital) and fuzz share a return at outlet 1. Clock noise can whine through a drive that way (common practice); if it does, give one of them an isolated outlet."
+            + " That echo is digital is a guess from role and draw; it can be said on the page of the device.",
+            Assert.Single(HookUpSheet.Of(problem, A.Rig().Feeding("echo", "1").Feeding("fuzz", "1")).Noise));
+    }
 
     [Fact]
     public void A_battery_of_a_device_whose_draw_is_not_known_makes_no_promise()

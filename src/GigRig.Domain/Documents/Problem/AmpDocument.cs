@@ -30,6 +30,8 @@ public sealed record AmpDocument
     [Description("How strong the signal at its send is.")]
     public SignalLevel LoopLevel { get; init; }
 
+    public MainsDocument? Mains { get; init; }
+
     public static AmpDocument Of(Amp amp) => new()
     {
         Id = amp.Id.Value,
@@ -39,10 +41,14 @@ public sealed record AmpDocument
         Loop = amp.Loop,
         Footswitch = amp.Footswitch,
         LoopLevel = amp.LoopLevel,
+        Mains = MainsDocument.Of(amp.Mains),
     };
 
     public Amp ToAmp() =>
-        new(new(Id ?? DefaultId), Name ?? Id ?? DefaultId, Mass.G, Functions.ToValues(function => function.ToFunction()), Loop, Footswitch, LoopLevel);
+        new(new(Id ?? DefaultId), Name ?? Id ?? DefaultId, Mass.G, Functions.ToValues(function => function.ToFunction()), Loop, Footswitch, LoopLevel)
+        {
+            Mains = Mains?.ToMains() ?? MainsInput.Unknown,
+        };
 }
 
 [Description("An owned thing that does a role without board space.")]

@@ -26,6 +26,13 @@ public sealed record PowerDocument
     [Description("Whether it can run on a battery of its own.")]
     public bool Battery { get; init; }
 
+    [Description("Of that battery, in milliamp hours. Absent: not known.")]
+    [Within(1, Bounds.MostBatteryCapacity)]
+    public int? BatteryCapacity { get; init; }
+
+    [Description("Whether it computes, and so puts clock noise on its supply. Absent: not known. Advice only.")]
+    public bool? Digital { get; init; }
+
     internal static PowerDocument Of(PowerNeed power) => new()
     {
         Min = power.Min.ToVolts(),
@@ -34,9 +41,11 @@ public sealed record PowerDocument
         Type = power.Type,
         Polarity = power.Polarity,
         Battery = power.Battery,
+        BatteryCapacity = power.BatteryCapacity,
+        Digital = power.Digital,
     };
 
-    internal PowerNeed ToPower() => new(Min.ToMillivolts(), Max.ToMillivolts(), Current.MilliA, Type, Polarity, Battery);
+    internal PowerNeed ToPower() => new(Min.ToMillivolts(), Max.ToMillivolts(), Current.MilliA, Type, Polarity, Battery, BatteryCapacity, Digital);
 }
 
 [Description("A jack of the unturned body.")]

@@ -23,6 +23,8 @@ public sealed record EventDocument
     [Description("Which devices go between the amp's send and return.")]
     public ChainPolicy Chain { get; init; }
 
+    public VenueDocument? Venue { get; init; }
+
     public static EventDocument Of(EventType night) => new()
     {
         Name = night.Name,
@@ -30,6 +32,7 @@ public sealed record EventDocument
         Sounds = night.Sounds.OrNothing(SoundDocument.Of),
         Limits = LimitsDocument.Of(night.Limits),
         Chain = night.Chain,
+        Venue = VenueDocument.Of(night.Venue),
     };
 
     public EventType ToEvent() => new(
@@ -37,7 +40,10 @@ public sealed record EventDocument
         Needs.ToValues(need => need.ToNeed()),
         Sounds.ToValues(sound => sound.ToSound()),
         Limits?.ToLimits() ?? EventLimits.None,
-        Chain);
+        Chain)
+    {
+        Venue = Venue?.ToVenue() ?? VenueMains.Unknown,
+    };
 }
 
 [Description("One role wanted.")]

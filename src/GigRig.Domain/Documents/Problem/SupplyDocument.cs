@@ -39,6 +39,8 @@ public sealed record SupplyDocument
     [Within(1, Bounds.MostTotalCurrent)]
     public int? TotalCurrent { get; init; }
 
+    public MainsDocument? Mains { get; init; }
+
     public static SupplyDocument Of(Supply supply) => new()
     {
         Id = supply.Id.Value,
@@ -50,6 +52,7 @@ public sealed record SupplyDocument
         Height = supply.Size?.Height.Value,
         Outlets = [.. supply.Outlets.Select(OutletDocument.Of)],
         TotalCurrent = supply.TotalCurrent?.Value,
+        Mains = MainsDocument.Of(supply.Mains),
     };
 
     public Supply ToSupply() => new(
@@ -59,5 +62,8 @@ public sealed record SupplyDocument
         Mount,
         (Width, Depth, Height) is (null, null, null) ? null : new BodySize((Width ?? 0).Mm, (Depth ?? 0).Mm, (Height ?? 0).Mm),
         Outlets.ToValues(outlet => outlet.ToOutlet()),
-        TotalCurrent?.MilliA);
+        TotalCurrent?.MilliA)
+    {
+        Mains = Mains?.ToMains() ?? MainsInput.Unknown,
+    };
 }

@@ -13,6 +13,10 @@ public static class Bounds
     public const int MostTotalCurrent = MostOutlets * MostOutletCurrent;
     public const int LeastMillivolts = 100;
     public const int MostMillivolts = 60_000;
+    public const int LeastMainsVolts = 50;
+    public const int MostMainsVolts = 500;
+    public const int MostMainsWatts = 10_000;
+    public const int MostBatteryCapacity = 20_000;
     public const int MostPlug = 200;
     public const int MostOverhang = 500;
     public const int LeastRating = 1;

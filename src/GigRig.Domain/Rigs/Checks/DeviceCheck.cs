@@ -43,6 +43,8 @@ internal static class DeviceCheck
         spot.Whole("current", power.Current.Value, 0, Bounds.MostDraw, " mA");
         spot.Word("type", power.Type);
         spot.Word("polarity", power.Polarity);
+        if (power.BatteryCapacity is { } capacity)
+            spot.Whole("batteryCapacity", capacity, 1, Bounds.MostBatteryCapacity, " mAh");
     }
 
     private static void CheckJacks(Device device, Spot spot)

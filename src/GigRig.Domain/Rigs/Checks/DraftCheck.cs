@@ -39,6 +39,7 @@ internal static class DraftCheck
         FunctionsCheck.Run(amp.Functions, spot);
         spot.Word("loop", amp.Loop);
         spot.Word("loopLevel", amp.LoopLevel);
+        MainsCheck.Run(amp.Mains, spot.Member("mains", spot.Thing));
     }
 
     private static void CheckOffBoard(OffBoardItem item, Spot spot)

@@ -14,6 +14,7 @@ internal static class EventCheck
             SoundCheck.Run(sound, names, spot.Item("sounds", index, string.IsNullOrWhiteSpace(sound.Name) ? $"sound {index + 1}" : $"sound {Spot.Shown(sound.Name)}"));
         CheckLimits(night.Limits, spot.Member("limits", "the limits"));
         spot.Word("chain", night.Chain);
+        MainsCheck.Run(night.Venue, spot.Member("venue", "the venue"));
     }
 
     private static void CheckNeeds(ValueList<Need> needs, Spot spot)

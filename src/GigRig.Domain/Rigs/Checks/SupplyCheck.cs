@@ -15,6 +15,7 @@ internal static class SupplyCheck
             spot.Say("width", "nothing", "required", $"{Spot.Capital(spot.Thing)} goes {(supply.Mount == SupplyMount.Top ? "on top of" : "under")} the board but has no size; give its width, depth and height.");
         if (supply.TotalCurrent is { } total)
             spot.Whole("totalCurrent", total.Value, 1, Bounds.MostTotalCurrent, " mA");
+        MainsCheck.Run(supply.Mains, spot.Member("mains", spot.Thing));
         CheckOutlets(supply, spot);
     }
 

@@ -47,6 +47,10 @@ public sealed class EventTypeForm : LiveForm, IFormOf<EventType>
 
     public ChainPolicy Chain { get; set; }
 
+    public int? VenueVolts { get; set; }
+
+    public MainsPlug? VenueSocket { get; set; }
+
     public override string Title => Name;
 
     public override IEnumerable<string> UsedRoles => Needs.Select(need => need.Role).Concat(Sounds.SelectMany(sound => sound.Roles));
@@ -60,6 +64,7 @@ public sealed class EventTypeForm : LiveForm, IFormOf<EventType>
         Devices = type.Limits.Devices;
         FreeArea = type.Limits.FreeArea;
         Chain = type.Chain;
+        (VenueVolts, VenueSocket) = type.Venue;
     }
 
     public EventType? Read()
@@ -70,7 +75,10 @@ public sealed class EventTypeForm : LiveForm, IFormOf<EventType>
             Needs.Select((need, i) => Read(need, $"needs/{i}", read)).ToValueList(),
             Sounds.Select((sound, i) => Read(sound, $"sounds/{i}", read)).ToValueList(),
             new EventLimits(read.OptionalKilograms("limits/mass", "Largest mass", Mass), Devices, FreeArea),
-            Chain);
+            Chain)
+        {
+            Venue = new(VenueVolts, VenueSocket),
+        };
         read.Add(Complaints(type), "event");
         Errors.Set(read.Errors);
         return Errors.None ? type : null;

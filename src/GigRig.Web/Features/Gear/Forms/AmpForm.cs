@@ -15,6 +15,8 @@ public sealed class AmpForm : GearForm<Amp>
 
     public SignalLevel LoopLevel { get; set; }
 
+    public MainsEntries Mains { get; set; } = new();
+
     /// <summary>An amp's channels exclude each other, so new ones share a section.</summary>
     public List<FunctionRow> Functions { get; set; } = [new() { Role = "clean", Section = "channel" }];
 
@@ -29,6 +31,7 @@ public sealed class AmpForm : GearForm<Amp>
         Loop = amp.Loop;
         Footswitch = amp.Footswitch;
         LoopLevel = amp.LoopLevel;
+        Mains = MainsEntries.Show(amp.Mains);
         Functions = FunctionEntries.Show(amp.Functions);
     }
 
@@ -39,7 +42,10 @@ public sealed class AmpForm : GearForm<Amp>
         FunctionEntries.Read(Functions, read),
         Loop,
         Footswitch,
-        LoopLevel);
+        LoopLevel)
+    {
+        Mains = Mains.Read(),
+    };
 
     protected override IEnumerable<Complaint> Complaints(Amp amp) => ThingCheck.Of(amp);
 }

@@ -38,6 +38,8 @@ public sealed class SupplyForm : GearForm<Supply>
 
     public int? TotalCurrent { get; set; }
 
+    public MainsEntries Mains { get; set; } = new();
+
     public List<OutletRow> Outlets { get; set; } = [new() { Id = "1" }];
 
     protected override string PlaceInDocument => "supply";
@@ -59,6 +61,7 @@ public sealed class SupplyForm : GearForm<Supply>
         (Width, Depth, Height) = supply.Size is { } size ? (Length(size.Width), Length(size.Depth), Length(size.Height)) : ("", "", "");
         Mass = supply.Mass.Value;
         TotalCurrent = supply.TotalCurrent?.Value;
+        Mains = MainsEntries.Show(supply.Mains);
         Outlets = [.. supply.Outlets.Select(Show)];
     }
 
@@ -69,7 +72,10 @@ public sealed class SupplyForm : GearForm<Supply>
         Mount,
         ReadSize(read),
         Outlets.Select((outlet, i) => Read(outlet, $"outlets/{i}", read)).ToValueList(),
-        TotalCurrent is { } total ? Milliamps.From(total) : null);
+        TotalCurrent is { } total ? Milliamps.From(total) : null)
+    {
+        Mains = Mains.Read(),
+    };
 
     protected override IEnumerable<Complaint> Complaints(Supply supply) => ThingCheck.Of(supply);
 

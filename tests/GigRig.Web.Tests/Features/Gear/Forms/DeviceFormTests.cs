@@ -24,6 +24,7 @@ public sealed class DeviceFormTests
             WantsBarePickup = true,
             InputLevel = SignalLevel.Line,
         };
+        device = device with { Power = device.Power! with { Battery = true, BatteryCapacity = 550, Digital = true } };
         var form = new DeviceForm();
 
         form.Show(new(device, new(GearStatus.LentOut, "With Ada", 14_050)));

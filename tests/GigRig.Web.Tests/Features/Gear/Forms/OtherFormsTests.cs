@@ -15,13 +15,13 @@ public sealed class OtherFormsTests
 
     [Fact]
     public void A_supply_reads_back_the_same() =>
-        ShouldReadBack(new SupplyForm(), A.Supply(A.Outlet("1").AtVolts(9, 12, 18), A.Outlet("2").Sharing("a"), A.Outlet("3").Alternating()).Mounted(SupplyMount.Under, 160, 85, 32).Totalling(900));
+        ShouldReadBack(new SupplyForm(), A.Supply(A.Outlet("1").AtVolts(9, 12, 18), A.Outlet("2").Sharing("a"), A.Outlet("3").Alternating()).Mounted(SupplyMount.Under, 160, 85, 32).Totalling(900) with { Mains = new(100, 240, MainsPlug.F, 30) });
 
     [Fact]
     public void A_supply_off_the_board_needs_no_size() => ShouldReadBack(new SupplyForm(), A.Supply(A.Outlet("1")));
 
     [Fact]
-    public void An_amp_reads_back_the_same() => ShouldReadBack(new AmpForm(), A.Amp().Looped().WithChannels("clean", "drive.high") with { LoopLevel = SignalLevel.Line });
+    public void An_amp_reads_back_the_same() => ShouldReadBack(new AmpForm(), A.Amp().Looped().WithChannels("clean", "drive.high") with { LoopLevel = SignalLevel.Line, Mains = new(230, Plug: MainsPlug.G) });
 
     [Fact]
     public void An_off_board_item_reads_back_the_same() => ShouldReadBack(new OffBoardForm(), A.OffBoard("clip").Doing("tuner"));
