@@ -26,6 +26,7 @@ public static class GigRigDataServices
             .ConfigureWarnings(warnings => warnings.Ignore(CoreEventId.PossibleIncorrectRequiredNavigationWithQueryFilterInteractionWarning))
             .AddInterceptors(new SafeConnection(), provider.GetRequiredService<OwnerGuard>()));
         services.AddSingleton(provider => new GearStore(Databases(provider), Time(provider)));
+        services.AddSingleton(provider => new GearBatchStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new EventTypeStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new RoleStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new RigStore(Databases(provider), Time(provider)));

@@ -35,6 +35,8 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
 
     public GearStore Gear => services.GetRequiredService<GearStore>();
 
+    public GearBatchStore Batch => services.GetRequiredService<GearBatchStore>();
+
     public EventTypeStore Events => services.GetRequiredService<EventTypeStore>();
 
     public RoleStore Roles => services.GetRequiredService<RoleStore>();

@@ -8,17 +8,10 @@ namespace GigRig.Data.Checks;
 /// <summary>Whether something may be stored, by a page or from a file. The paths of the complaints start at the thing. Gear of a problem: <see cref="ProblemParts"/>.</summary>
 internal static class StoreChecks
 {
-    private const int MostCents = 1_000_000_000;
-
     // A rig may break rules: its owner moves things about. But it must speak of nothing that is not in its problem, or it could not be drawn.
     private static readonly IRule[] RigRules = [.. RuleBook.Rules.Where(rule => rule.Id is RuleIds.KnownThings or RuleIds.OnceEach)];
 
-    public static IEnumerable<Complaint> Of(Ownership ownership) =>
-    [
-        .. PlainChecks.Word("/status", "status", ownership.Status),
-        .. PlainChecks.Note("/note", ownership.Note),
-        .. ownership.ValueCents is { } cents ? PlainChecks.Within("/valueCents", "value in hundredths", cents, 0, MostCents) : [],
-    ];
+    public static IEnumerable<Complaint> Of(Ownership ownership) => OwnershipChecks.Of(ownership);
 
     public static IEnumerable<Complaint> Of(OwnRole role) =>
     [

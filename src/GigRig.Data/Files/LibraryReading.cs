@@ -49,6 +49,8 @@ internal sealed class LibraryReading
         {
             var own = item.ToOwnership();
             complaints.AddAt(place, StoreChecks.Of(own));
+            if (!item.HasReadableDay)
+                complaints.Add(place + "/backOn", item.BackOn!, "a day", $"{place}/backOn is \"{item.BackOn}\", but must be a day such as 2027-03-06.");
             if (ids.Take(place, item.Id) is { } id)
                 ownership.Add(id, (place, own));
             return own;

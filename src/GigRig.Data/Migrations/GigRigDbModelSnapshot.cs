@@ -58,6 +58,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChangedUtc")
                         .HasColumnType("TEXT");
 
@@ -69,6 +72,14 @@ namespace GigRig.Data.Migrations
 
                     b.Property<bool>("Footswitch")
                         .HasColumnType("INTEGER");
+
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Loop")
                         .IsRequired()
@@ -90,6 +101,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -146,6 +161,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChangedUtc")
                         .HasColumnType("TEXT");
 
@@ -163,6 +181,14 @@ namespace GigRig.Data.Migrations
 
                     b.Property<int>("Depth")
                         .HasColumnType("INTEGER");
+
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("MassGrams")
                         .HasColumnType("INTEGER");
@@ -191,6 +217,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -247,6 +277,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Bypass")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -260,7 +293,15 @@ namespace GigRig.Data.Migrations
                     b.Property<DateTime?>("DeletedUtc")
                         .HasColumnType("TEXT");
 
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("InputLevel")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -276,6 +317,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -484,6 +529,9 @@ namespace GigRig.Data.Migrations
                     b.Property<bool?>("Active")
                         .HasColumnType("INTEGER");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChangedUtc")
                         .HasColumnType("TEXT");
 
@@ -497,7 +545,15 @@ namespace GigRig.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -516,6 +572,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -542,6 +602,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<int?>("Capacitance")
                         .HasColumnType("INTEGER");
 
@@ -561,12 +624,20 @@ namespace GigRig.Data.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Length")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("LentTo")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Name")
                         .IsRequired()
@@ -581,6 +652,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -604,6 +679,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChangedUtc")
                         .HasColumnType("TEXT");
 
@@ -611,6 +689,14 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime?>("DeletedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
+                        .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<int>("MassGrams")
@@ -625,6 +711,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -806,6 +896,9 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("BackOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChangedUtc")
                         .HasColumnType("TEXT");
 
@@ -813,6 +906,14 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime?>("DeletedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Guesses")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LentTo")
+                        .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<int>("MassGrams")
@@ -831,6 +932,10 @@ namespace GigRig.Data.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Status")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.PrimitiveCollection<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");
 

@@ -11,4 +11,17 @@ public enum GearStatus
 
 /// <summary>What the owner keeps about a thing beside its facts. Never part of a problem or of a shared page.</summary>
 /// <param name="ValueCents">What it is worth in hundredths of the owner's currency; null where not said.</param>
-public sealed record Ownership(GearStatus Status = GearStatus.Ready, string Note = "", int? ValueCents = null);
+public sealed record Ownership(GearStatus Status = GearStatus.Ready, string Note = "", int? ValueCents = null)
+{
+    /// <summary>The owner's own words for finding it: at most 20, each 1–40 characters, none twice whatever its case.</summary>
+    public ValueList<string> Tags { get; init; }
+
+    /// <summary>Who has it; empty where nobody has, or nobody said.</summary>
+    public string LentTo { get; init; } = "";
+
+    /// <summary>When it is due back; null where not said.</summary>
+    public DateOnly? BackOn { get; init; }
+
+    /// <summary>The facts the owner did not give and the app filled in, in the order of <see cref="Guess"/>, none twice.</summary>
+    public ValueList<Guess> Guesses { get; init; }
+}

@@ -9,6 +9,7 @@ using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Share;
 using GigRig.Web.Features.Start;
 using GigRig.Web.Features.Workbench;
+using GigRig.Web.Guesses;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.DataProtection;
@@ -40,6 +41,7 @@ internal static class HostingExtensions
         services.AddScoped<BrowserDrafts>();
         services.AddPlanQueue();
         services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddWorkbench().AddLibraryPage();
+        services.AddGuesses();
         services.AddPlanApi();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");

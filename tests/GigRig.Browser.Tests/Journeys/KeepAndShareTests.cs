@@ -47,7 +47,7 @@ public sealed class KeepAndShareTests(Chromium chromium) : BrowserTest(chromium)
         await Page.Button("Delete Cellar jam").ClickAsync();
         await Expect(Page.Link("Cellar jam")).ToHaveCountAsync(0);
 
-        await Page.Button("Bring back").ClickAsync();
+        await Page.Button("Bring back Cellar jam").ClickAsync();
         await Expect(Page.Link("Cellar jam")).ToBeVisibleAsync();
     }
 

@@ -28,6 +28,10 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
         ["GearStore.RestoreAsync"] = async (other, its) => Assert.False(await other.Gear.RestoreAsync(its.DeletedDevice.Id, Cancel)),
         ["GearStore.AdaptersAsync"] = async (other, _) => Assert.Equal(PowerAdapters.None, (await other.Gear.AdaptersAsync(Cancel)).Item),
         ["GearStore.SaveAdaptersAsync"] = async (other, _) => await other.Gear.SaveAdaptersAsync(new(Guid.Empty, 0, new(Series: 9)), Cancel),
+        ["GearBatchStore.AddAsync"] = async (other, its) => Assert.NotEqual(its.Device.Id, (await other.Batch.AddAsync([(its.Device.Item.Thing, new())], Cancel))[0].Id),
+        ["GearBatchStore.SetOwnershipsAsync"] = (other, its) => Refused(() => other.Batch.SetOwnershipsAsync([new(its.Device.Id, its.Device.Version, new(Note: "mine"))], Cancel)),
+        ["GearBatchStore.DeleteAsync"] = (other, its) => Refused(() => other.Batch.DeleteAsync([new(its.Device.Id, its.Device.Version)], Cancel)),
+        ["GearBatchStore.RestoreAsync"] = (other, its) => other.Batch.RestoreAsync([its.DeletedDevice.Id], Cancel),
         ["EventTypeStore.AllAsync"] = async (other, _) => Assert.Empty(await other.Events.AllAsync(Cancel)),
         ["EventTypeStore.FindAsync"] = async (other, its) => Assert.Null(await other.Events.FindAsync(its.Event.Id, Cancel)),
         ["EventTypeStore.AddAsync"] = async (other, its) => Assert.NotEqual(its.Event.Id, (await other.Events.AddAsync(its.Event.Item, Cancel)).Id),
@@ -68,7 +72,7 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
     [Fact]
     public void Every_way_a_store_offers_is_tried()
     {
-        Type[] stores = [typeof(GearStore), typeof(EventTypeStore), typeof(RoleStore), typeof(RigStore), typeof(ShareLinkStore)];
+        Type[] stores = [typeof(GearStore), typeof(GearBatchStore), typeof(EventTypeStore), typeof(RoleStore), typeof(RigStore), typeof(ShareLinkStore)];
         var offered = stores.SelectMany(store => store.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Select(way => $"{store.Name}.{way.Name}"));
 
         Assert.Equal(offered.Distinct().Order(), Attempts.Keys.Order());

@@ -11,8 +11,19 @@ public static class AnyGear
 {
     public static Gen<GearId> Id { get; } = Gen.Guid.Select(id => new GearId(id.ToString("d")));
 
-    public static Gen<Ownership> Ownership { get; } = Gen.Select(
-        Gen.Enum<GearStatus>(), AnyValue.Name, Gen.Int[0, 1_000_000].OrNothing(), (status, note, cents) => new Ownership(status, note, cents));
+    public static Gen<Ownership> Ownership { get; } =
+        from plain in Gen.Select(Gen.Enum<GearStatus>(), AnyValue.Name, Gen.Int[0, 1_000_000].OrNothing())
+        from tags in AnyValue.Name.HashSet[0, 3]
+        from lentTo in Gen.OneOf(Gen.Const(""), AnyValue.Name)
+        from back in Gen.Int[0, 1_000_000].OrNothing()
+        from guesses in Gen.Enum<Guess>().HashSet[0, 4]
+        select new Ownership(plain.Item1, plain.Item2, plain.Item3)
+        {
+            Tags = tags.Where(tag => tag.Length <= 40).DistinctBy(tag => tag.ToUpperInvariant()).ToValueList(),
+            LentTo = lentTo,
+            BackOn = back is { } days ? DateOnly.FromDayNumber(days) : null,
+            Guesses = guesses.Order().ToValueList(),
+        };
 
     public static Gen<PowerNeed> PowerNeed { get; } =
         from volts in Gen.Select(AnyValue.Volts, AnyValue.Volts, (a, b) => (Min: a < b ? a : b, Max: a < b ? b : a))

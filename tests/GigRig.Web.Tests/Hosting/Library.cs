@@ -19,6 +19,8 @@ internal sealed class Library : IAsyncDisposable
 
     public GearStore Gear => Services.GetRequiredService<GearStore>();
 
+    public GearBatchStore Batch => Services.GetRequiredService<GearBatchStore>();
+
     public EventTypeStore Events => Services.GetRequiredService<EventTypeStore>();
 
     public RigStore Rigs => Services.GetRequiredService<RigStore>();

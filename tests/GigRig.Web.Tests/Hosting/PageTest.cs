@@ -7,6 +7,7 @@ using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Rigs;
 using GigRig.Web.Features.Start;
 using GigRig.Web.Features.Workbench;
+using GigRig.Web.Guesses;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
 using Microsoft.AspNetCore.Components;
@@ -44,11 +45,12 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         // The canvas asks the browser how large it is and can't do without an answer.
         JSInterop.Setup<Rectangle>("ZBlazorDiagrams.getBoundingClientRect", _ => true).SetResult(new(0, 0, 900, 400));
         DefaultWaitTimeout = Patience;
-        foreach (var store in new object[] { Library.Gear, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
+        foreach (var store in new object[] { Library.Gear, Library.Batch, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
             Services.AddSingleton(store.GetType(), store);
         Services.AddSingleton(Library.Time);
         Services.AddMudServices();
         Services.AddPlanQueue();
+        Services.AddGuesses();
         Services.AddScoped<BrowserDrafts>();
         Services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddWorkbench().AddLibraryPage();
         SetRendererInfo(new("Server", isInteractive: true));

@@ -1,6 +1,7 @@
 using GigRig.Data;
 using GigRig.Domain;
 using GigRig.Domain.Events;
+using GigRig.Web.Shared;
 using GigRig.Web.Shared.Roles;
 
 namespace GigRig.Web.Features.Events;
@@ -9,15 +10,13 @@ namespace GigRig.Web.Features.Events;
 public sealed class EventListState(EventTypeStore events, RoleStore roles)
 {
     private const int LongestName = 200;
-    private readonly List<Stored<EventType>> deleted = [];
     private ValueList<Stored<EventType>>? all;
 
     public bool IsLoaded => all is not null;
 
     public ValueList<Stored<EventType>> All => all ?? [];
 
-    /// <summary>What was deleted since the page was opened, latest first.</summary>
-    public IEnumerable<Stored<EventType>> Deleted => deleted.AsEnumerable().Reverse();
+    public DeletedJustNow<Stored<EventType>> Deleted { get; } = new(type => type.Id);
 
     public RoleChoices Roles { get; private set; } = new([]);
 
@@ -42,25 +41,9 @@ public sealed class EventListState(EventTypeStore events, RoleStore roles)
     }
 
     /// <exception cref="StaleVersionException">It was changed since the list was loaded; the list is loaded anew.</exception>
-    public async Task DeleteAsync(Stored<EventType> type)
-    {
-        try
-        {
-            await events.DeleteAsync(type.Id, type.Version);
-            deleted.Add(type);
-        }
-        finally
-        {
-            await LoadAsync();
-        }
-    }
+    public Task DeleteAsync(Stored<EventType> type) => Deleted.DeleteAsync(type, () => events.DeleteAsync(type.Id, type.Version), LoadAsync);
 
-    public async Task RestoreAsync(Stored<EventType> type)
-    {
-        await events.RestoreAsync(type.Id);
-        deleted.RemoveAll(gone => gone.Id == type.Id);
-        await LoadAsync();
-    }
+    public Task RestoreAsync(Stored<EventType> type) => Deleted.RestoreAsync(type, () => events.RestoreAsync(type.Id), LoadAsync);
 
     private async Task<Stored<EventType>> AddAsync(EventType type)
     {

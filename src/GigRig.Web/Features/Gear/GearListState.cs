@@ -1,5 +1,6 @@
 using GigRig.Data;
 using GigRig.Domain.Gear;
+using GigRig.Web.Shared;
 using GigRig.Web.Shared.Roles;
 
 namespace GigRig.Web.Features.Gear;
@@ -7,7 +8,6 @@ namespace GigRig.Web.Features.Gear;
 /// <summary>All owned things, narrowed to what is looked for.</summary>
 public sealed class GearListState(GearStore gear, RoleStore roles)
 {
-    private readonly List<GearRow> deleted = [];
     private List<GearRow>? rows;
 
     public bool IsLoaded => rows is not null;
@@ -16,8 +16,7 @@ public sealed class GearListState(GearStore gear, RoleStore roles)
 
     public RoleChoices Roles { get; private set; } = new([]);
 
-    /// <summary>What was deleted since the page was opened, latest first: the offer to undo does not vanish with its message.</summary>
-    public IEnumerable<GearRow> Deleted => deleted.AsEnumerable().Reverse();
+    public DeletedJustNow<GearRow> Deleted { get; } = new(row => row.Id);
 
     public async Task LoadAsync()
     {
@@ -41,23 +40,7 @@ public sealed class GearListState(GearStore gear, RoleStore roles)
     public IEnumerable<Role> RolesOwned => (rows ?? []).SelectMany(row => row.Functions).Select(function => function.Role).Distinct().OrderBy(Roles.TitleOf, StringComparer.CurrentCulture);
 
     /// <exception cref="StaleVersionException">It was changed since the list was loaded; the list is loaded anew.</exception>
-    public async Task DeleteAsync(GearRow row)
-    {
-        try
-        {
-            await gear.DeleteAsync(row.Id, row.Version);
-            deleted.Add(row);
-        }
-        finally
-        {
-            await LoadAsync();
-        }
-    }
+    public Task DeleteAsync(GearRow row) => Deleted.DeleteAsync(row, () => gear.DeleteAsync(row.Id, row.Version), LoadAsync);
 
-    public async Task RestoreAsync(GearRow row)
-    {
-        await gear.RestoreAsync(row.Id);
-        deleted.RemoveAll(gone => gone.Id == row.Id);
-        await LoadAsync();
-    }
+    public Task RestoreAsync(GearRow row) => Deleted.RestoreAsync(row, () => gear.RestoreAsync(row.Id), LoadAsync);
 }

@@ -1,3 +1,5 @@
+using GigRig.Web.Features.Gear.Quick;
+
 namespace GigRig.Web.Features.Gear;
 
 internal static class GearServices
@@ -6,5 +8,6 @@ internal static class GearServices
     public static IServiceCollection AddGearPages(this IServiceCollection services) => services
         .AddTransient<GearListState>()
         .AddTransient<AdaptersState>()
+        .AddTransient<QuickAddState>()
         .AddSingleton<GearItemStates>();
 }

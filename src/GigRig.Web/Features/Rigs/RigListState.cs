@@ -1,5 +1,6 @@
 using GigRig.Data;
 using GigRig.Domain;
+using GigRig.Web.Shared;
 
 namespace GigRig.Web.Features.Rigs;
 
@@ -13,7 +14,6 @@ public sealed class RigListState(RigStore rigs)
 {
     public const int PageSize = 12;
 
-    private readonly List<Stored<RigSummary>> deleted = [];
     private ValueList<Stored<RigSummary>> summaries;
     private int wanted = PageSize;
 
@@ -25,8 +25,7 @@ public sealed class RigListState(RigStore rigs)
 
     public bool HasMore => Total > Shown.Count;
 
-    /// <summary>What was deleted since the page was opened, latest first.</summary>
-    public IEnumerable<Stored<RigSummary>> Deleted => deleted.AsEnumerable().Reverse();
+    public DeletedJustNow<Stored<RigSummary>> Deleted { get; } = new(rig => rig.Id);
 
     public async Task LoadAsync()
     {
@@ -44,25 +43,9 @@ public sealed class RigListState(RigStore rigs)
     }
 
     /// <exception cref="StaleVersionException">It was changed since the list was loaded; the list is loaded anew.</exception>
-    public async Task DeleteAsync(Stored<RigSummary> rig)
-    {
-        try
-        {
-            await rigs.DeleteAsync(rig.Id, rig.Version);
-            deleted.Add(rig);
-        }
-        finally
-        {
-            await LoadAsync();
-        }
-    }
+    public Task DeleteAsync(Stored<RigSummary> rig) => Deleted.DeleteAsync(rig, () => rigs.DeleteAsync(rig.Id, rig.Version), LoadAsync);
 
-    public async Task RestoreAsync(Stored<RigSummary> rig)
-    {
-        await rigs.RestoreAsync(rig.Id);
-        deleted.RemoveAll(gone => gone.Id == rig.Id);
-        await LoadAsync();
-    }
+    public Task RestoreAsync(Stored<RigSummary> rig) => Deleted.RestoreAsync(rig, () => rigs.RestoreAsync(rig.Id), LoadAsync);
 
     // One damaged rig must not take the others with it.
     private async Task<RigEntry> ReadAsync(Stored<RigSummary> summary)

@@ -33,8 +33,14 @@ public abstract class LiveForm
     public void Changed(string field)
     {
         Errors.Touch(field);
+        Touched(field);
         Check();
         Updated?.Invoke();
+    }
+
+    /// <summary>What else follows from a change of this field.</summary>
+    protected virtual void Touched(string field)
+    {
     }
 }
 

@@ -52,10 +52,10 @@ public sealed class EventListStateTests : IAsyncLifetime
 
         await state.DeleteAsync(jam);
         Assert.Empty(state.All);
-        Assert.Equal([jam], state.Deleted);
+        Assert.Equal([jam], state.Deleted.Latest);
 
         await state.RestoreAsync(jam);
         Assert.Single(state.All);
-        Assert.Empty(state.Deleted);
+        Assert.Empty(state.Deleted.Latest);
     }
 }

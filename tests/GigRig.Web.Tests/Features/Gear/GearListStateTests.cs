@@ -55,11 +55,11 @@ public sealed class GearListStateTests : IAsyncLifetime
         var meadow = state.Shown(new(Text: "Meadow")).Single();
         await state.DeleteAsync(meadow);
         ShouldShow(new(), "Tower", "board", "amp");
-        Assert.Equal([meadow], state.Deleted);
+        Assert.Equal([meadow], state.Deleted.Latest);
 
         await state.RestoreAsync(meadow);
         ShouldShow(new(), "Meadow", "Tower", "board", "amp");
-        Assert.Empty(state.Deleted);
+        Assert.Empty(state.Deleted.Latest);
     }
 
     [Fact]

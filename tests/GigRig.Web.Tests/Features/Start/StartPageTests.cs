@@ -20,11 +20,11 @@ public sealed class StartPageTests : PageTest
     }
 
     [Fact]
-    public async Task Starting_empty_brings_event_types_alone_and_goes_on_to_planning()
+    public async Task Starting_empty_brings_event_types_alone_and_goes_on_to_adding_gear()
     {
         await PressAsync("Start empty");
 
-        Assert.Equal(GigRigUrls.Plan, Address);
+        Assert.Equal(GigRigUrls.Gear, Address);
         Assert.Empty(await Library.Gear.DevicesAsync(Cancel));
         Assert.Equal(["Jam night", "Van tour", "Wedding function"], (await Library.Events.AllAsync(Cancel)).Select(type => type.Item.Name).Order());
     }

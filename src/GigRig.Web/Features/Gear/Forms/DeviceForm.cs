@@ -1,7 +1,7 @@
-using System.Text.Json.Serialization;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
+using GigRig.Domain.Guessing;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.Web.Shared.Forms;
@@ -53,27 +53,18 @@ public sealed class DeviceForm : GearForm<Device>
 
     public List<FunctionRow> Functions { get; set; } = [new()];
 
-    public override void Check()
-    {
-        if (Read() is { } owned)
-            Sketch = owned.Thing;
-    }
-
     public override IEnumerable<string> UsedRoles => Functions.Select(row => row.Role);
 
     protected override string PlaceInDocument => "devices/0";
 
-    /// <summary>The device as typed, while it makes sense; what it last was, while it does not.</summary>
-    [JsonIgnore]
-    public Device? Sketch { get; private set; }
-
-    /// <summary>Fills in the size of a generic enclosure, and where its jacks usually are.</summary>
+    /// <summary>Fills in the size of a generic enclosure, and where its jacks usually are. All of it is a guess.</summary>
     public void StartFrom(EnclosureShape shape)
     {
         (Width, Depth, Height) = (Length(shape.Size.Width), Length(shape.Size.Depth), Length(shape.Size.Height));
         Mass = shape.Mass.Value;
         Jacks = [.. shape.Jacks.Select(Show)];
         Switches = [.. shape.Switches.Select(Show)];
+        Guesses = [.. Guesses.Union([Guess.Size, Guess.Height, Guess.Mass, Guess.Jacks, Guess.Switches]).Order()];
         Check();
     }
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using CsCheck;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
+using GigRig.Domain.Guessing;
 using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Gear;
@@ -134,7 +135,7 @@ public sealed class DeviceFormTests
     {
         var form = new DeviceForm { Name = "Box", Functions = [new() { Role = "drive.low" }] };
         form.Power!.Current = 9;
-        form.StartFrom(EnclosureShape.All.Single(shape => shape.Name == "Compact"));
+        form.StartFrom(EnclosureShape.All.Single(shape => shape.Word == "Compact"));
         return form;
     }
 }

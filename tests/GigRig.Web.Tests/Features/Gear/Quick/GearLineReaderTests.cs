@@ -1,0 +1,86 @@
+using GigRig.Domain.Gear;
+using GigRig.Domain.Units;
+using GigRig.Web.Features.Gear.Quick;
+using GigRig.Web.Shared.Roles;
+using Xunit;
+
+namespace GigRig.Web.Tests.Features.Gear.Quick;
+
+public sealed class GearLineReaderTests
+{
+    private readonly GearLineReader reader = new(new RoleChoices([]), new(LengthUnit.Millimetres));
+
+    [Fact]
+    public void A_box_in_a_line_is_a_device_with_its_guesses_marked()
+    {
+        var gear = Read((LineField.Name, "Meadow"), (LineField.Size, "compact"), (LineField.Roles, "overdrive"), (LineField.Draw, "9"));
+
+        var device = Assert.IsType<Device>(gear.Thing);
+        Assert.Equal(("Meadow", 70.Mm, 122.Mm), (device.Name, device.Size.Width, device.Size.Depth));
+        Assert.Equal(9.MilliA, device.Power!.Current);
+        Assert.Equal("drive", Assert.Single(device.Functions).Role.Key);
+        Assert.Equal([Guess.Size, Guess.Height, Guess.Mass, Guess.Jacks, Guess.Switches, Guess.Voltage], gear.Ownership.Guesses);
+    }
+
+    [Fact]
+    public void A_size_in_figures_is_no_guess() =>
+        Assert.DoesNotContain(Guess.Size, Read((LineField.Name, "Meadow"), (LineField.Size, "61 x 111")).Ownership.Guesses);
+
+    [Theory]
+    [InlineData("none")]
+    [InlineData("0")]
+    [InlineData("Passive")]
+    public void A_box_without_a_draw_needs_no_power(string draw) =>
+        Assert.Null(((Device)Read((LineField.Name, "Glide"), (LineField.Draw, draw)).Thing).Power);
+
+    [Fact]
+    public void A_board_is_its_size() =>
+        Assert.Equal((600.Mm, 300.Mm), Assert.IsType<Board>(Read((LineField.Kind, "board"), (LineField.Name, "Plank"), (LineField.Size, "60 x 30 cm")).Thing) is var board ? (board.Width, board.Depth) : default);
+
+    [Fact]
+    public void A_supply_is_its_outlets() =>
+        Assert.Equal(8, Assert.IsType<Supply>(Read((LineField.Kind, "Supplies"), (LineField.Name, "Brick"), (LineField.Outlets, "8 outlets 9 V 100 mA")).Thing).Outlets.Count);
+
+    [Fact]
+    public void An_off_board_item_needs_no_more_than_a_name_and_a_role() =>
+        Assert.Equal("tuner", Assert.Single(Assert.IsType<OffBoardItem>(Read((LineField.Kind, "off-board item"), (LineField.Name, "Clip"), (LineField.Roles, "tuner")).Thing).Functions).Role.Key);
+
+    [Fact]
+    public void What_is_kept_beside_the_facts_comes_along()
+    {
+        var own = Read((LineField.Name, "Meadow"), (LineField.Status, "lent out"), (LineField.Tags, "loud, Loud; small"), (LineField.Value, "99,50"), (LineField.Note, "=1+1")).Ownership;
+
+        Assert.Equal((GearStatus.LentOut, "=1+1", 9950), (own.Status, own.Note, own.ValueCents));
+        Assert.Equal(["loud", "small"], own.Tags);
+    }
+
+    [Theory]
+    [InlineData(LineField.Name, "", "The name is empty")]
+    [InlineData(LineField.Size, "huge", "\"huge\" is neither a size nor a usual one")]
+    [InlineData(LineField.Width, "9000", "9000")]
+    [InlineData(LineField.Roles, "xylophone", "\"xylophone\" is no role")]
+    [InlineData(LineField.Draw, "lots", "\"lots\" is not a current")]
+    [InlineData(LineField.Draw, "20001", "more than 20000 mA")]
+    [InlineData(LineField.Volts, "900", "900 V")]
+    [InlineData(LineField.Mass, "heavy", "\"heavy\" is not a mass")]
+    [InlineData(LineField.Kind, "spaceship", "\"spaceship\" is not a kind")]
+    [InlineData(LineField.Status, "lost", "\"lost\" is not a status")]
+    [InlineData(LineField.Value, "much", "\"much\" is not an amount")]
+    public void A_cell_that_will_not_do_is_named_with_value_and_limit(LineField field, string text, string complaint)
+    {
+        var cells = new Dictionary<LineField, string> { [LineField.Name] = "Meadow", [LineField.Width] = "70", [LineField.Depth] = "122" };
+        cells[field] = text;
+
+        var (gear, faults) = reader.Read(new(cells));
+
+        Assert.Null(gear);
+        Assert.Contains(complaint, Assert.Single(faults).Sentence);
+    }
+
+    private NewGear Read(params (LineField Field, string Text)[] cells)
+    {
+        var (gear, faults) = reader.Read(new(cells.Select(cell => KeyValuePair.Create(cell.Field, cell.Text))));
+        Assert.Empty(faults);
+        return gear!;
+    }
+}

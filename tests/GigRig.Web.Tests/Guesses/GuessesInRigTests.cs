@@ -1,0 +1,91 @@
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
+using GigRig.Domain.Guessing;
+using GigRig.Domain.Rigs;
+using GigRig.TestKit.Building;
+using GigRig.Web.Guesses;
+using Xunit;
+
+namespace GigRig.Web.Tests.Guesses;
+
+/// <summary>A guess is turned out the other way, and the rule book says whether the rig would stand it.</summary>
+public sealed class GuessesInRigTests
+{
+    private static readonly Device Meadow = new KnownOfDevice("meadow") { Shape = EnclosureShape.Usual, Functions = [new(new("drive"))] }.Fill(new("meadow")).Device;
+
+    [Fact]
+    public void Where_there_is_room_another_size_would_still_do()
+    {
+        var found = Assert.Single(Find(A.Draft().With(Meadow), A.Rig().Placing("meadow", 100, 20), ("meadow", Guess.Size)));
+
+        Assert.False(found.Breaks);
+        Assert.Contains("73 × 129 mm", found.Sentence);
+        Assert.Contains("would still do", found.Sentence);
+    }
+
+    [Fact]
+    public void A_neighbour_two_millimetres_away_is_named_with_what_is_lacking()
+    {
+        // 70 mm wide at 100, with a box at 172: at 73 mm they would overlap by 1 mm.
+        var rig = A.Rig().Placing("meadow", 100, 20).Placing("wall", 172, 20);
+
+        var found = Assert.Single(Find(A.Draft().With(Meadow with { Jacks = [] }, A.Device("wall").Sized(100, 100)), rig, ("meadow", Guess.Size)));
+
+        Assert.True(found.Breaks);
+        Assert.Contains("wall", found.Sentence);
+        Assert.Contains("1 mm", found.Sentence);
+    }
+
+    [Fact]
+    public void Plugs_at_the_rear_may_hit_what_stands_behind()
+    {
+        // The guessed power plug (13 mm) just fits in front of the box behind; audio plugs (15 mm) at the rear do not.
+        var rig = A.Rig().Placing("meadow", 100, 20).Placing("wall", 90, 20 + 122 + 13);
+
+        var found = Assert.Single(Find(A.Draft(A.Board(600, 400)).With(Meadow, A.Device("wall").Sized(100, 100)), rig, ("meadow", Guess.Jacks)));
+
+        Assert.True(found.Breaks);
+        Assert.Contains("2 mm", found.Sentence);
+    }
+
+    [Fact]
+    public void A_draw_says_what_its_outlet_has_to_spare()
+    {
+        var draft = A.Draft().With(Meadow).FedBy(A.Outlet("3").Giving(100));
+
+        var found = Assert.Single(Find(draft, A.Rig().Placing("meadow", 100, 20).Feeding("meadow", "3"), ("meadow", Guess.Draw)));
+
+        // A drive is taken as 10 mA.
+        Assert.Contains("90 mA more before outlet 3", found.Sentence);
+    }
+
+    [Fact]
+    public void One_return_for_all_outlets_is_tried_on_a_centre_positive_box()
+    {
+        var draft = A.Draft().With(A.Device("echo").Drawing(10, Polarity.Positive), A.Device("hall").Drawing(10)).FedBy(A.Outlet("1").Positive(), A.Outlet("2"));
+        var rig = A.Rig().Placing("echo", 0, 0).Placing("hall", 200, 0).Feeding("echo", "1").Feeding("hall", "2");
+
+        Assert.True(Assert.Single(Find(draft, rig, ("supply", Guess.Returns))).Breaks);
+        Assert.False(Assert.Single(Find(A.Draft().With(A.Device("hall").Drawing(10)).FedBy(A.Outlet("2")), A.Rig().Placing("hall", 0, 0).Feeding("hall", "2"), ("supply", Guess.Returns))).Breaks);
+    }
+
+    [Fact]
+    public void What_cannot_matter_is_left_out() =>
+        Assert.Empty(Find(A.Draft().With(Meadow), A.Rig().Placing("meadow", 100, 20), ("meadow", Guess.Height), ("meadow", Guess.Mass), ("meadow", Guess.Switches), ("board", Guess.Overhang)));
+
+    [Fact]
+    public void What_would_break_the_rig_comes_first()
+    {
+        var draft = A.Draft().With(Meadow, A.Device("wall").Sized(100, 100)).FedBy(A.Outlet("3").Giving(100));
+        var rig = A.Rig().Placing("meadow", 100, 20).Placing("wall", 172 + 15, 20).Feeding("meadow", "3");
+
+        Assert.Equal([Guess.Size, Guess.Draw], Find(draft, rig, ("meadow", Guess.Draw), ("meadow", Guess.Size)).Select(found => found.Guess));
+    }
+
+    [Fact]
+    public void Things_that_stay_home_are_not_spoken_of() => Assert.Empty(Find(A.Draft().With(Meadow), A.Rig(), ("meadow", Guess.Size)));
+
+    private static ValueList<RigGuess> Find(RigProblemDraft draft, Rig rig, params (string Id, Guess Guess)[] guesses) => new GuessesInRig(
+        draft.Problem(), rig, guesses.GroupBy(guess => guess.Id).ToDictionary(own => new GearId(own.Key), own => own.Select(guess => guess.Guess).ToValueList())).Find();
+}
