@@ -3,10 +3,10 @@ using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.Domain.Wishes;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
-using GigRig.Planning.Wiring;
 
 namespace GigRig.Planning;
 
@@ -43,7 +43,7 @@ internal sealed class RigBuilder(Question question)
             standings.Where(s => s.Item == choice.Devices.Count).Select(SupplyPlacement).SingleOrDefault(),
             choice.OffBoard.Select(i => question.OffBoard[i].Id).ToValueList(),
             feeds.ToValueList(),
-            DefaultChain.Order(question.Problem, placements.Select(p => p.Id)));
+            ChainOrder.Order(question.Problem, placements.Select(p => p.Id)));
     }
 
     private static Placement PlacementOf(Candidate candidate, Standing standing) =>

@@ -26,4 +26,7 @@ public sealed record Device(
 {
     /// <summary>Whether it belongs in the audio chain: it has an audio input or output, or nothing is said about its jacks.</summary>
     public bool CarriesAudio => Jacks.Count == 0 || Jacks.Any(jack => jack.Use is JackUse.In or JackUse.Out);
+
+    /// <summary>Whether it has a send and a return of its own, and so can work before and behind an amp's preamp at once.</summary>
+    public bool HasSendAndReturn => Jacks.Any(jack => jack.Use == JackUse.Send) && Jacks.Any(jack => jack.Use == JackUse.Return);
 }

@@ -44,9 +44,12 @@ public sealed record Chain(ValueList<GearId> Front, ValueList<GearId> Loop)
 
 /// <summary>One piece of advice that the musician has answered for this rig.</summary>
 /// <param name="Advice">The id of the advice.</param>
-/// <param name="Culprits">The things it is about, in its own order. With other things it is another piece of advice.</param>
+/// <param name="Culprits">The things it is about, in any order. With other things it is another piece of advice.</param>
 /// <param name="Note">Why, in the musician's words; may be empty, at most 1000 characters.</param>
-public sealed record SilencedAdvice(string Advice, ValueList<GearId> Culprits, string Note);
+public sealed record SilencedAdvice(string Advice, ValueList<GearId> Culprits, string Note)
+{
+    public bool Answers(string advice, ValueList<GearId> culprits) => Advice == advice && Culprits.ToHashSet().SetEquals(culprits);
+}
 
 /// <summary>What the musician builds: what stands where, what else comes along, what feeds what, and the audio order.</summary>
 /// <param name="Placements">One for each device on the board.</param>

@@ -3,7 +3,7 @@ using System.Globalization;
 using GigRig.Benchmarks.Contenders;
 using GigRig.Domain;
 using GigRig.Domain.Rigs;
-using GigRig.Planning.Wiring;
+using GigRig.Domain.Wiring;
 using Google.OrTools.Sat;
 
 namespace GigRig.Benchmarks.Opponents;
@@ -68,6 +68,6 @@ internal sealed class OneModel(Func<Belongings, ILayoutModel> layouts, Func<Belo
             stands[true].SingleOrDefault(),
             belongings.OffBoard.Where(i => solved.BooleanValue(i.Taken)).Select(i => i.Thing.Id).ToValueList(),
             hookUp.Read(solved).ToValueList(),
-            DefaultChain.Order(problem, stands[false].Select(p => p.Id)));
+            ChainOrder.Order(problem, stands[false].Select(p => p.Id)));
     }
 }

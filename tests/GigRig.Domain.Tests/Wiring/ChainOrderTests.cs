@@ -3,14 +3,14 @@ using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
-using GigRig.Planning.Wiring;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.TestKit.Generating;
 
-namespace GigRig.Planning.Tests.Wiring;
+namespace GigRig.Domain.Tests.Wiring;
 
 /// <summary>The order is the one most players' guides give. Common practice, no source; there is no standard for it.</summary>
-public sealed class DefaultChainTests
+public sealed class ChainOrderTests
 {
     [Theory]
     [InlineData("tuner", "drive.fuzz", "it hears the bare pickup, and mutes all behind it")]
@@ -108,12 +108,58 @@ public sealed class DefaultChainTests
     }
 
     [Fact]
+    public void On_a_bass_the_compressor_comes_right_behind_the_tuner()
+    {
+        var draft = A.Draft().With(A.Device("fuzz").Doing("drive.fuzz"), A.Device("squash").Doing("compressor"), A.Device("tune").Doing("tuner"));
+
+        Assert.Equal("tune fuzz squash", Front(draft));
+        Assert.Equal("tune squash fuzz", Front(draft with { Instrument = A.Instrument() with { Family = InstrumentFamily.Bass } }));
+    }
+
+    [Fact]
+    public void An_echo_with_a_send_and_return_of_its_own_stays_in_front_where_it_reaches_the_loop_all_the_same()
+    {
+        var draft = A.Draft().Through(A.Amp().WithChannels("drive").Looped()).Wanting("drive").Wanting("delay")
+            .With(A.Device("both").Doing("delay").WithAudioJacks().WithJack(JackUse.Send, Side.Rear, 20).WithJack(JackUse.Return, Side.Rear, 60));
+
+        Assert.Equal("both", Front(draft));
+    }
+
+    [Fact]
+    public void Every_built_in_role_has_a_reason_and_a_role_of_the_owners_own_has_one_too()
+    {
+        foreach (var entry in RoleCatalogue.All)
+        {
+            var problem = A.Draft().With(A.Device("box").Doing(entry.Role.Key), A.Device("own").Doing("bird-song")).Problem();
+
+            var reasons = ChainOrder.Reasons(problem, A.Rig().Chained("box own"));
+
+            Assert.Equal(["box", "own"], reasons.Select(place => place.Device.Value));
+            Assert.All(reasons, place => Assert.EndsWith(".", place.Reason));
+            Assert.StartsWith("A role of your own", reasons[1].Reason);
+        }
+    }
+
+    [Fact]
+    public void The_reason_says_what_makes_the_place_special()
+    {
+        var draft = A.Draft().Through(A.Amp().Looped()).With(
+            A.Device("fuzz").Doing("drive.fuzz") with { WantsBarePickup = true }, A.Device("squash").Doing("compressor"), A.Device("echo").Doing("delay"));
+        var bass = draft with { Instrument = A.Instrument() with { Family = InstrumentFamily.Bass } };
+
+        Assert.Equal(
+            ["Fuzz right behind the pickup: it wants nothing that buffers before it.", "Compressor before the drives: it steadies what feeds them. After them it would lift their noise.", "In the loop, behind the amp's own distortion: echoes and recordings stay clean copies of it."],
+            ChainOrder.Reasons(draft.Problem(), A.Rig().Chained("fuzz squash", "echo")).Select(place => place.Reason));
+        Assert.Equal("Compressor early on a bass: it steadies every note and often stays on.", ChainOrder.Reasons(bass.Problem(), A.Rig().Chained("squash"))[0].Reason);
+    }
+
+    [Fact]
     public void It_visits_every_device_that_carries_audio_once() =>
         GenProblem.SmallDraft.Sample(draft =>
         {
             var problem = draft.Problem();
 
-            var chain = DefaultChain.Order(problem, problem.Devices.Select(d => d.Id));
+            var chain = ChainOrder.Order(problem, problem.Devices.Select(d => d.Id));
 
             return chain.Front.Concat(chain.Loop).Order().SequenceEqual(problem.Devices.Where(d => d.CarriesAudio).Select(d => d.Id).Order());
         }, iter: 1000);
@@ -127,7 +173,7 @@ public sealed class DefaultChainTests
     private static Chain Order(RigProblemDraft draft)
     {
         var problem = draft.Problem();
-        return DefaultChain.Order(problem, problem.Devices.Select(d => d.Id));
+        return ChainOrder.Order(problem, problem.Devices.Select(d => d.Id));
     }
 
     private static string Front(RigProblemDraft draft) => string.Join(' ', Order(draft).Front);
