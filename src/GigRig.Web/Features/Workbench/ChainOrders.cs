@@ -1,7 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
-using GigRig.Planning.Wiring;
+using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Features.Workbench;
 
@@ -12,7 +12,7 @@ internal static class ChainOrders
     /// <param name="rig">With the newcomer on the board already.</param>
     public static Chain With(RigProblem problem, Rig rig, GearId come)
     {
-        var usual = DefaultChain.Order(problem, rig.Placements.Select(placement => placement.Id));
+        var usual = ChainOrder.Order(problem, rig.Placements.Select(placement => placement.Id));
         if (usual.Front.Contains(come))
             return rig.Chain with { Front = Inserted(rig.Chain.Front, usual.Front, come) };
         return usual.Loop.Contains(come) ? rig.Chain with { Loop = Inserted(rig.Chain.Loop, usual.Loop, come) } : rig.Chain;
