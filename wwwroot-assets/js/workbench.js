@@ -178,6 +178,7 @@ export function attach(svg, app) {
     tell(key === "y" || event.shiftKey ? "Redo" : "Undo");
   });
 
+  svg.dataset.ready = "true";
   return { dispose: () => ending.abort() };
 }
 

@@ -27,6 +27,15 @@ public static class ScoreWords
         sheet.Roles.Where(line => line.Thing is null).Select(line => line.Role)
             .Concat(sheet.Sounds.Where(line => line.Parts.Count == 0).Select(line => $"the sound {line.Name}")));
 
+    /// <summary>How a search is getting on.</summary>
+    public static string ProgressOf(RigProblem problem, PlanProgress? progress) => (progress, AllWants(problem.Event)) switch
+    {
+        (null, _) => "Looking for a first rig that keeps every rule.",
+        ({ Best: null } early, var all) => $"No rig yet. At most {Number(early.Bound)} of {Number(all)} in wants can be covered.",
+        ({ } late, 0) => $"A rig with {Words.Count(late.Best!.Score.Devices, "box", "boxes")} so far.",
+        ({ } late, _) => $"Best so far covers {Number(late.Best!.Score.Wants)} in wants; at most {Number(late.Bound)} can be covered.",
+    };
+
     /// <summary>The weight of everything that is wanted.</summary>
     public static long AllWants(EventType asked) =>
         asked.Needs.Where(need => need.Level == NeedLevel.Want).Sum(need => (long)need.Weight)

@@ -30,14 +30,5 @@ public static class OutcomeWords
         _ => "The search ended before a rig was found or proved not to exist. Plan again, or ask for less.",
     };
 
-    /// <summary>How a search is getting on.</summary>
-    public static string ProgressOf(RigProblem problem, PlanProgress? progress) => (progress, ScoreWords.AllWants(problem.Event)) switch
-    {
-        (null, _) => "Looking for a first rig that keeps every rule.",
-        ({ Best: null } early, var all) => $"No rig yet. At most {Number(early.Bound)} of {Number(all)} in wants can be covered.",
-        ({ } late, 0) => $"A rig with {Words.Count(late.Best!.Score.Devices, "box", "boxes")} so far.",
-        ({ } late, _) => $"Best so far covers {Number(late.Best!.Score.Wants)} in wants; at most {Number(late.Bound)} can be covered.",
-    };
-
     private static string Number(long value) => value.ToString("N0", CultureInfo.CurrentCulture);
 }

@@ -66,7 +66,7 @@ public sealed class BoardPageTests : PageTest
         await Press(page, "Add fuzz");
         page.WaitForAssertion(() => Assert.Equal(3, page.FindAll(".bench-row").Count));
         await Press(page, "Lay echo aside");
-        page.WaitForAssertion(() => page.Find("button[aria-label='Put echo back']"));
+        page.WaitForAssertion(() => page.Find("button[aria-label='Put back: echo']"));
         await Press(page, "Remove fuzz");
         page.WaitForAssertion(() => Assert.Single(page.FindAll(".bench-row")));
         for (var i = 0; i < 5; i++)

@@ -1,7 +1,6 @@
 using GigRig.Domain.Rigs;
-using GigRig.Web.Queue;
 
-namespace GigRig.Web.Features.Plan;
+namespace GigRig.Web.Queue;
 
 /// <summary>One question on its way: how long it takes, the best rig so far, and the way to stop it.</summary>
 public sealed class PlanRun : IDisposable
