@@ -24,7 +24,7 @@ public static class GigRigDataServices
             .UseSqlite(folder.ConnectionString)
             // A link whose rig was deleted is meant to find nothing.
             .ConfigureWarnings(warnings => warnings.Ignore(CoreEventId.PossibleIncorrectRequiredNavigationWithQueryFilterInteractionWarning))
-            .AddInterceptors(new SafeConnection(), provider.GetRequiredService<OwnerGuard>()));
+            .AddInterceptors(new SafeConnection(), new RigHistory(), provider.GetRequiredService<OwnerGuard>()));
         services.AddSingleton(provider => new GearStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new GearBatchStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new EventTypeStore(Databases(provider), Time(provider)));

@@ -36,6 +36,8 @@ internal sealed class GigRigDb(DbContextOptions<GigRigDb> options, OwnerContext 
 
     public DbSet<RigRow> Rigs => Set<RigRow>();
 
+    public DbSet<RigVersionRow> RigVersions => Set<RigVersionRow>();
+
     public DbSet<ShareLinkRow> ShareLinks => Set<ShareLinkRow>();
 
     private Guid OwnerId => owner.OwnerId;
@@ -56,6 +58,7 @@ internal sealed class GigRigDb(DbContextOptions<GigRigDb> options, OwnerContext 
         Thing<EventTypeRow>(modelBuilder);
         Thing<RigRow>(modelBuilder);
         Owned<AdaptersRow>(modelBuilder);
+        Owned<RigVersionRow>(modelBuilder);
         Owned<ShareLinkRow>(modelBuilder);
     }
 

@@ -68,5 +68,38 @@ public sealed class RigStore
     /// <summary>Undoes a delete. False where there never was such a rig.</summary>
     public Task<bool> RestoreAsync(Guid id, CancellationToken cancel = default) => table.RestoreAsync(id, cancel);
 
+    /// <summary>Its versions, the latest first; none where there is no such rig. The first of them is the rig as it is.</summary>
+    public async Task<ValueList<RigVersion>> VersionsAsync(Guid id, CancellationToken cancel = default)
+    {
+        await using var db = await databases.CreateDbContextAsync(cancel);
+        var rows = await db.RigVersions
+            .Where(version => version.RigId == id && version.Rig != null)
+            .OrderByDescending(version => version.Number)
+            .Select(version => new { version.Number, version.Name, version.DeviceCount, version.SavedUtc })
+            .ToListAsync(cancel);
+        return rows.Select(row => new RigVersion(row.Number, row.Name, row.DeviceCount, row.SavedUtc)).ToValueList();
+    }
+
+    /// <summary>Null where there is no such rig, or it has no such version any more. The note is the rig's.</summary>
+    /// <exception cref="UnreadableRigException">What is stored can't be read.</exception>
+    public async Task<SavedRig?> FindVersionAsync(Guid id, int number, CancellationToken cancel = default)
+    {
+        await using var db = await databases.CreateDbContextAsync(cancel);
+        var row = await db.RigVersions.AsNoTracking().Include(version => version.Rig)
+            .FirstOrDefaultAsync(version => version.RigId == id && version.Number == number, cancel);
+        return row?.Rig is { } rig ? row.ToItem(rig.Note) : null;
+    }
+
+    /// <summary>Saves an old version anew, as the latest; what was there stays in the history. Name and note stay as they are.</summary>
+    /// <param name="version">The rig's, as it was read.</param>
+    /// <exception cref="ArgumentException">It has no such version.</exception>
+    /// <exception cref="StaleVersionException">It was changed or deleted since it was read.</exception>
+    public async Task<Stored<SavedRig>> GoBackAsync(Guid id, int version, int number, CancellationToken cancel = default)
+    {
+        var old = await FindVersionAsync(id, number, cancel)
+            ?? throw new ArgumentException($"The rig has no version {number} to go back to. Choose one of its history.", nameof(number));
+        return await table.ChangeAsync(id, version, row => row.Set(old with { Name = row.Name, Note = row.Note, SavedUtc = Now() }), cancel);
+    }
+
     private DateTime Now() => time.GetUtcNow().UtcDateTime;
 }

@@ -9,3 +9,9 @@ public sealed record SavedRig(string Name, string Note, RigProblem Problem, Rig 
 /// <summary>What a list of rigs shows.</summary>
 /// <param name="Devices">Boxes on the board.</param>
 public sealed record RigSummary(string Name, string Note, string EventName, string BoardName, int Devices, DateTime SavedUtc);
+
+/// <summary>A rig as it once was saved.</summary>
+/// <param name="Number">Rises with time, with gaps: renaming counts too.</param>
+/// <param name="Name">The rig's name at the time.</param>
+/// <param name="Devices">Boxes on the board.</param>
+public sealed record RigVersion(int Number, string Name, int Devices, DateTime SavedUtc);

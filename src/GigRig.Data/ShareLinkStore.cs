@@ -6,8 +6,18 @@ using Microsoft.EntityFrameworkCore;
 namespace GigRig.Data;
 
 /// <summary>A way in to one rig for whoever holds its token. The token can't be shown again: only its hash is kept.</summary>
+/// <param name="LastOpenedOn">The last day, in UTC, on which somebody or some program opened it.</param>
+/// <param name="Frozen">Number of the version it shows for good; null where it shows the rig as it is.</param>
 /// <param name="Works">Whether it opens the rig now: neither revoked nor expired.</param>
-public sealed record ShareLink(Guid Id, string Name, DateTime CreatedUtc, DateTime? LastOpenedUtc, DateTime? ExpiresUtc, DateTime? RevokedUtc, bool Works);
+public sealed record ShareLink(
+    Guid Id, string Name, DateTime CreatedUtc, DateOnly? LastOpenedOn, DateTime? ExpiresUtc, DateTime? RevokedUtc, int? Frozen, LinkContent Content, bool Works);
+
+/// <summary>A link to be made.</summary>
+/// <param name="Name">For the owner, to know which one to revoke.</param>
+/// <param name="ExpiresUtc">Null for a link that works until it is revoked.</param>
+/// <param name="Content">Null for nothing beyond the plain page.</param>
+/// <param name="Frozen">Number of the version to show for good; null to follow the rig as it changes.</param>
+public sealed record NewLink(string Name, DateTime? ExpiresUtc = null, LinkContent? Content = null, int? Frozen = null);
 
 /// <summary>The owner's side of sharing: making links and cutting them off.</summary>
 public sealed class ShareLinkStore
@@ -18,30 +28,42 @@ public sealed class ShareLinkStore
     internal ShareLinkStore(IDbContextFactory<GigRigDb> databases, TimeProvider time) => (this.databases, this.time) = (databases, time);
 
     /// <summary>Makes a further link to a rig and gives its token, this once.</summary>
-    /// <param name="name">For the owner, to know which one to revoke.</param>
-    /// <param name="expiresUtc">Null for a link that works until it is revoked.</param>
     /// <exception cref="RefusedThingException">The name is empty or too long.</exception>
-    /// <exception cref="ArgumentException">There is no such rig, or the expiry has passed already.</exception>
-    public async Task<string> CreateAsync(Guid rigId, string name, DateTime? expiresUtc = null, CancellationToken cancel = default)
+    /// <exception cref="ArgumentException">There is no such rig or no such version of it, or the expiry has passed already.</exception>
+    public async Task<string> CreateAsync(Guid rigId, NewLink link, CancellationToken cancel = default)
     {
-        if (PlainChecks.Name("/name", "name", name).ToValueList() is { Count: > 0 } complaints)
+        if (PlainChecks.Name("/name", "name", link.Name).ToValueList() is { Count: > 0 } complaints)
             throw new RefusedThingException("share link", complaints);
-        if (expiresUtc <= Now())
-            throw new ArgumentException($"The link would expire at {expiresUtc:u}, which has passed. Choose a later time.", nameof(expiresUtc));
+        if (link.ExpiresUtc <= Now())
+            throw new ArgumentException($"The link would expire at {link.ExpiresUtc:u}, which has passed. Choose a later time.", nameof(link));
         await using var db = await databases.CreateDbContextAsync(cancel);
         if (!await db.Rigs.AnyAsync(rig => rig.Id == rigId, cancel))
             throw new ArgumentException($"There is no rig with the id {rigId} to share. Save it first.", nameof(rigId));
+        if (link.Frozen is { } number && !await db.RigVersions.AnyAsync(version => version.RigId == rigId && version.Number == number, cancel))
+            throw new ArgumentException($"The rig has no version {number} to show. Choose one of its history.", nameof(link));
         var token = ShareToken.Create();
         db.Add(new ShareLinkRow
         {
             Id = Guid.CreateVersion7(time.GetUtcNow()),
             RigId = rigId,
-            Name = name,
+            Name = link.Name,
             TokenHash = ShareToken.HashOf(token)!,
-            ExpiresUtc = expiresUtc,
+            ExpiresUtc = link.ExpiresUtc,
+            FrozenVersion = link.Frozen,
+            Content = link.Content ?? LinkContent.Plain,
         });
         await db.SaveChangesAsync(cancel);
         return token;
+    }
+
+    /// <summary>What a link with this content would show, for the owner to hand on in another way. Null where there is no such rig or version.</summary>
+    /// <param name="version">Null for the rig as it is.</param>
+    /// <exception cref="UnreadableRigException">What is stored can't be read.</exception>
+    public async Task<SharedRig?> ShowAsync(Guid rigId, LinkContent content, int? version = null, CancellationToken cancel = default)
+    {
+        await using var db = await databases.CreateDbContextAsync(cancel);
+        var rig = await db.Rigs.AsNoTracking().FirstOrDefaultAsync(rig => rig.Id == rigId, cancel);
+        return rig is null ? null : await Showing.OfAsync(db, rig, version, content, cancel);
     }
 
     /// <summary>All links ever made to a rig, the newest first, revoked and expired ones too.</summary>
@@ -72,9 +94,11 @@ public sealed class ShareLinkStore
         row.Id,
         row.Name,
         row.CreatedUtc,
-        row.LastOpenedUtc,
+        row.LastOpenedOn,
         row.ExpiresUtc,
         row.RevokedUtc,
+        row.FrozenVersion,
+        row.Content,
         row.RevokedUtc is null && !(row.ExpiresUtc <= Now()));
 
     private DateTime Now() => time.GetUtcNow().UtcDateTime;

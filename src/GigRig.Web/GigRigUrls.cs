@@ -12,9 +12,11 @@ public static class GigRigUrls
     public const string Rigs = "/rigs";
     public const string RigRoute = "/rigs/{Id:guid}";
     public const string RigBoardRoute = "/rigs/{Id:guid}/board";
+    public const string RigCopyRoute = "/rigs/{Id:guid}/copy";
     public const string Library = "/library";
     public const string LibraryFile = "/library/file";
     public const string SharedRoute = "/s/{Token}";
+    public const string SharedPictureRoute = "/s/{Token}/picture.png";
     public const string ApiPlan = "/api/v1/plan";
     public const string OpenApi = "/openapi/v1.json";
     public const string ApiSchema = "/api/v1/schema/rig-problem";
@@ -49,9 +51,17 @@ public static class GigRigUrls
     /// <summary>The workbench: the board of a rig, arranged by hand.</summary>
     public static string RigBoard(Guid id) => $"{Rig(id)}/board";
 
+    /// <summary>A rig as one file, with what was ticked in it.</summary>
+    public static string RigCopy(Guid id, bool notes, bool values, bool places) =>
+        $"{Rig(id)}/copy?notes={Said(notes)}&values={Said(values)}&places={Said(places)}";
+
+    public static string SharedPicture(string token) => $"{Shared(token)}/picture.png";
+
     public static string Shared(string token) => SharedPrefix + token;
 
     public static bool IsShared(PathString path) => path.StartsWithSegments(SharedPrefix.TrimEnd('/'));
 
     public static bool IsApi(PathString path) => path.StartsWithSegments(ApiPrefix.TrimEnd('/'));
+
+    private static string Said(bool ticked) => ticked ? "true" : "false";
 }

@@ -15,7 +15,7 @@ public sealed class ShareLinkStoreTests
         await using var library = await LibraryOnDisk.NewAsync();
         var rig = await EmptyRigAsync(library);
 
-        var token = await library.Links.CreateAsync(rig.Id, "band", cancel: Cancel);
+        var token = await library.Links.CreateAsync(rig.Id, new("band"), Cancel);
 
         Assert.Equal(20, System.Buffers.Text.Base64Url.DecodeFromChars(token).Length);
         await using (var db = library.Database())
@@ -29,9 +29,9 @@ public sealed class ShareLinkStoreTests
     {
         await using var library = await LibraryOnDisk.NewAsync();
         var rig = await EmptyRigAsync(library);
-        var band = await library.Links.CreateAsync(rig.Id, "band", cancel: Cancel);
+        var band = await library.Links.CreateAsync(rig.Id, new("band"), Cancel);
         library.Clock.Now += TimeSpan.FromMinutes(1);
-        var desk = await library.Links.CreateAsync(rig.Id, "desk", library.Clock.Now.UtcDateTime.AddDays(1), Cancel);
+        var desk = await library.Links.CreateAsync(rig.Id, new("desk", library.Clock.Now.UtcDateTime.AddDays(1)), Cancel);
         var links = await library.Links.ForRigAsync(rig.Id, Cancel);
         Assert.Equal(["desk", "band"], links.Select(link => link.Name));
 
@@ -50,10 +50,10 @@ public sealed class ShareLinkStoreTests
         await using var library = await LibraryOnDisk.NewAsync();
         var rig = await EmptyRigAsync(library);
 
-        var noRig = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(Guid.Empty, "band", cancel: Cancel));
-        var late = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(rig.Id, "band", library.Clock.Now.UtcDateTime, Cancel));
+        var noRig = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(Guid.Empty, new("band"), Cancel));
+        var late = await Assert.ThrowsAsync<ArgumentException>(() => library.Links.CreateAsync(rig.Id, new("band", library.Clock.Now.UtcDateTime), Cancel));
 
-        var nameless = await Assert.ThrowsAsync<RefusedThingException>(() => library.Links.CreateAsync(rig.Id, "", cancel: Cancel));
+        var nameless = await Assert.ThrowsAsync<RefusedThingException>(() => library.Links.CreateAsync(rig.Id, new(""), Cancel));
 
         Assert.Equal("The share link can't be stored. The name is empty; give 1 to 200 characters.", nameless.Message);
         Assert.StartsWith("There is no rig with the id 00000000-0000-0000-0000-000000000000 to share. Save it first.", noRig.Message);

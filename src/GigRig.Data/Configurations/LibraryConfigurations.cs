@@ -27,6 +27,21 @@ internal sealed class RigConfiguration : ThingConfiguration<RigRow>
     }
 }
 
+internal sealed class RigVersionConfiguration : IEntityTypeConfiguration<RigVersionRow>
+{
+    public void Configure(EntityTypeBuilder<RigVersionRow> builder)
+    {
+        builder.HasKey(row => new { row.OwnerId, row.RigId, row.Number });
+        builder.Property(row => row.Number).ValueGeneratedNever();
+        builder.Property(row => row.Version).IsConcurrencyToken();
+        builder.Ignore(row => row.Title);
+        builder.HasOne(row => row.Rig)
+            .WithMany()
+            .HasForeignKey(row => new { row.OwnerId, row.RigId })
+            .OnDelete(DeleteBehavior.Cascade);
+    }
+}
+
 internal sealed class AdaptersConfiguration : IEntityTypeConfiguration<AdaptersRow>
 {
     public void Configure(EntityTypeBuilder<AdaptersRow> builder)
@@ -49,5 +64,6 @@ internal sealed class ShareLinkConfiguration : IEntityTypeConfiguration<ShareLin
             .WithMany()
             .HasForeignKey(row => new { row.OwnerId, row.RigId })
             .OnDelete(DeleteBehavior.Cascade);
+        builder.Ignore(row => row.Content);
     }
 }

@@ -1,6 +1,7 @@
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
+using GigRig.Domain.Units;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
@@ -27,6 +28,7 @@ internal static class StoredValues
         conventions.Properties<InstrumentFamily>().HaveConversion<string>();
         conventions.Properties<NeedLevel>().HaveConversion<string>();
         conventions.Properties<ChainPolicy>().HaveConversion<string>();
+        conventions.Properties<LengthUnit>().HaveConversion<string>();
     }
 
     /// <summary>SQLite has no time type and forgets the kind. A local time is a fault of ours and is refused rather than shifted.</summary>

@@ -802,6 +802,50 @@ namespace GigRig.Data.Migrations
                     b.ToTable("Rigs");
                 });
 
+            modelBuilder.Entity("GigRig.Data.Rows.RigVersionRow", b =>
+                {
+                    b.Property<Guid>("OwnerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RigId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("ChangedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("DeviceCount")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ProblemJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RigJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SavedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("OwnerId", "RigId", "Number");
+
+                    b.ToTable("RigVersions");
+                });
+
             modelBuilder.Entity("GigRig.Data.Rows.RoleRow", b =>
                 {
                     b.Property<Guid>("OwnerId")
@@ -857,7 +901,10 @@ namespace GigRig.Data.Migrations
                     b.Property<DateTime?>("ExpiresUtc")
                         .HasColumnType("TEXT");
 
-                    b.Property<DateTime?>("LastOpenedUtc")
+                    b.Property<int?>("FrozenVersion")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("LastOpenedOn")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Name")
@@ -870,9 +917,22 @@ namespace GigRig.Data.Migrations
                     b.Property<Guid>("RigId")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("ShowsNotes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ShowsPlaces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ShowsValues")
+                        .HasColumnType("INTEGER");
+
                     b.Property<byte[]>("TokenHash")
                         .IsRequired()
                         .HasColumnType("BLOB");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
@@ -1006,6 +1066,17 @@ namespace GigRig.Data.Migrations
                     b.HasKey("OwnerId", "Id");
 
                     b.ToTable("Supplies");
+                });
+
+            modelBuilder.Entity("GigRig.Data.Rows.RigVersionRow", b =>
+                {
+                    b.HasOne("GigRig.Data.Rows.RigRow", "Rig")
+                        .WithMany()
+                        .HasForeignKey("OwnerId", "RigId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.Navigation("Rig");
                 });
 
             modelBuilder.Entity("GigRig.Data.Rows.ShareLinkRow", b =>

@@ -1,3 +1,5 @@
+using GigRig.Domain.Units;
+
 namespace GigRig.Data.Rows;
 
 /// <summary>One way in to one rig. The token itself is never stored.</summary>
@@ -16,7 +18,25 @@ internal sealed class ShareLinkRow : OwnedRow
 
     public DateTime? RevokedUtc { get; set; }
 
-    public DateTime? LastOpenedUtc { get; set; }
+    /// <summary>The day alone, in UTC: enough for the owner to see whether it is used, too little to say by whom.</summary>
+    public DateOnly? LastOpenedOn { get; set; }
+
+    /// <summary>Number of the version it shows for good; null where it shows the rig as it is.</summary>
+    public int? FrozenVersion { get; set; }
+
+    public bool ShowsNotes { get; set; }
+
+    public bool ShowsValues { get; set; }
+
+    public bool ShowsPlaces { get; set; }
+
+    public LengthUnit Unit { get; set; }
 
     public RigRow? Rig { get; set; }
+
+    public LinkContent Content
+    {
+        get => new(ShowsNotes, ShowsValues, ShowsPlaces, Unit);
+        set => (ShowsNotes, ShowsValues, ShowsPlaces, Unit) = value;
+    }
 }

@@ -36,6 +36,10 @@ public sealed record RigProblemDocument
 
     public required EventDocument Event { get; init; }
 
+    [Description("What the owner's own roles are called.")]
+    [Within(0, Bounds.MostRoles)]
+    public IReadOnlyList<RoleTitleDocument>? Roles { get; init; }
+
     public OptionsDocument? Options { get; init; }
 
     public static RigProblemDocument Of(RigProblemDraft draft) => new()
@@ -50,6 +54,7 @@ public sealed record RigProblemDocument
         Leads = draft.Leads.OrNothing(LeadDocument.Of),
         Instrument = draft.Instrument is { } instrument ? InstrumentDocument.Of(instrument) : null,
         Event = EventDocument.Of(draft.Event),
+        Roles = draft.Roles.OrNothing(RoleTitleDocument.Of),
         Options = draft.Options == PlanOptions.Default ? null : OptionsDocument.Of(draft.Options),
     };
 
@@ -65,6 +70,7 @@ public sealed record RigProblemDocument
         Leads = Leads.ToValues(lead => lead.ToLead()),
         Instrument = Instrument?.ToInstrument(),
         Event = Event.ToEvent(),
+        Roles = Roles.ToValues(role => role.ToTitle()),
         Options = Options?.ToOptions() ?? PlanOptions.Default,
     };
 }

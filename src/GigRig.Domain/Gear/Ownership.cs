@@ -9,7 +9,7 @@ public enum GearStatus
     Gone,
 }
 
-/// <summary>What the owner keeps about a thing beside its facts. Never part of a problem or of a shared page.</summary>
+/// <summary>What the owner keeps about a thing beside its facts. Never part of a problem; on a shared page only where the owner ticked it.</summary>
 /// <param name="ValueCents">What it is worth in hundredths of the owner's currency; null where not said.</param>
 public sealed record Ownership(GearStatus Status = GearStatus.Ready, string Note = "", int? ValueCents = null)
 {

@@ -29,6 +29,9 @@ public sealed record RigProblemDraft
 
     public required EventType Event { get; init; }
 
+    /// <summary>Titles of the owner's own roles, so that whoever reads the question or the rig later knows what they are called.</summary>
+    public ValueList<RoleTitle> Roles { get; init; }
+
     public PlanOptions Options { get; init; } = PlanOptions.Default;
 }
 
@@ -38,6 +41,7 @@ public sealed class RigProblem
     private readonly Dictionary<GearId, Device> devices;
     private readonly Dictionary<GearId, OffBoardItem> offBoard;
     private readonly Dictionary<string, Outlet> outlets;
+    private readonly Dictionary<Role, string> titles;
 
     private RigProblem(RigProblemDraft draft)
     {
@@ -45,6 +49,7 @@ public sealed class RigProblem
         devices = draft.Devices.ToDictionary(d => d.Id);
         offBoard = draft.OffBoard.ToDictionary(i => i.Id);
         outlets = (draft.Supply?.Outlets ?? []).ToDictionary(o => o.Id, StringComparer.Ordinal);
+        titles = draft.Roles.ToDictionary(role => role.Role, role => role.Title);
     }
 
     /// <summary>All of it as it was given, for writing down or for asking again with a change.</summary>
@@ -70,6 +75,8 @@ public sealed class RigProblem
 
     public PlanOptions Options => Draft.Options;
 
+    public ValueList<RoleTitle> Roles => Draft.Roles;
+
     public Device? FindDevice(GearId id) => devices.GetValueOrDefault(id);
 
     public OffBoardItem? FindOffBoard(GearId id) => offBoard.GetValueOrDefault(id);
@@ -81,6 +88,9 @@ public sealed class RigProblem
         FindDevice(id)?.Name ?? FindOffBoard(id)?.Name
         ?? (id == Board.Id ? Board.Name : id == Supply?.Id ? Supply?.Name : id == Amp?.Id ? Amp?.Name : id == Instrument?.Id ? Instrument?.Name : null)
         ?? id.Value;
+
+    /// <summary>What to call a role: the owner's title, else that of the catalogue, else its key.</summary>
+    public string TitleOf(Role role) => titles.GetValueOrDefault(role) ?? RoleCatalogue.TitleOf(role);
 
     /// <summary>Checks everything once and names every fault found, not only the first.</summary>
     public static ProblemCheck Create(RigProblemDraft draft) => DraftCheck.Run(draft) is { Count: > 0 } complaints

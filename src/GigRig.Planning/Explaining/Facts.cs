@@ -17,15 +17,15 @@ internal static class Facts
         problem.Event.Needs.Where(n => n.Level == NeedLevel.Must).Reverse().Select(need => new Fact(
             RuleIds.MustsCovered,
             [],
-            $"{Title(need.Role)} is a must.",
-            $"Make {Title(need.Role)} a want instead of a must.",
+            $"{problem.TitleOf(need.Role)} is a must.",
+            $"Make {problem.TitleOf(need.Role)} a want instead of a must.",
             draft => draft with { Event = draft.Event with { Needs = draft.Event.Needs.Select(n => n == need ? n with { Level = NeedLevel.Want } : n).ToValueList() } }));
 
     private static IEnumerable<Fact> Sounds(RigProblem problem) =>
         problem.Event.Sounds.Where(s => s.Level == NeedLevel.Must).Reverse().Select(sound => new Fact(
             RuleIds.SoundsPlayable,
             [],
-            $"The sound {sound.Name} ({string.Join(" + ", sound.Roles.Select(Title))}, all on at once) is a must.",
+            $"The sound {sound.Name} ({string.Join(" + ", sound.Roles.Select(problem.TitleOf))}, all on at once) is a must.",
             $"Make the sound {sound.Name} a want instead of a must.",
             draft => draft with { Event = draft.Event with { Sounds = draft.Event.Sounds.Select(s => s == sound ? s with { Level = NeedLevel.Want } : s).ToValueList() } }));
 
@@ -101,8 +101,6 @@ internal static class Facts
     };
 
     private static string NameOf(RigProblem problem, GearId id) => problem.FindDevice(id)?.Name ?? problem.FindOffBoard(id)?.Name ?? id.Value;
-
-    private static string Title(Role role) => RoleCatalogue.TitleOf(role);
 
     private static string Kilos(Grams mass) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{mass.Value / 1000m:0.##} kg");
 }

@@ -68,7 +68,7 @@ internal static class PlacedBodies
                 device.Id,
                 numbers[device.Id],
                 device.Name,
-                CoverSheet.RolesOf(coverage, device.Id, device.Functions),
+                CoverSheet.RolesOf(problem, coverage, device.Id, device.Functions),
                 hookUp.GetValueOrDefault(device.Id),
                 placement,
                 SceneArea.Of(outline.BodyAt(placement), depth),

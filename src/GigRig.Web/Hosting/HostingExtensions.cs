@@ -42,6 +42,7 @@ internal static class HostingExtensions
         services.AddPlanQueue();
         services.AddStartPage().AddGearPages().AddEventPages().AddPlanPage().AddRigPages().AddWorkbench().AddLibraryPage();
         services.AddGuesses();
+        services.AddSharedPageLimit();
         services.AddPlanApi();
         services.AddProblemDetails();
         services.AddHealthChecks().AddCheck<LibraryCheck>("library");
@@ -57,10 +58,12 @@ internal static class HostingExtensions
             context => !GigRigUrls.IsApi(context.Request.Path),
             pages => pages.UseStatusCodePagesWithReExecute(GigRigUrls.NotFound, createScopeForStatusCodePages: true));
         app.UseRouting();
+        app.UseRateLimiter();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapGigRigHealth();
         app.MapLibraryFile();
+        app.MapRigCopy();
         app.MapSharedRig();
         app.MapPlanApi();
         app.MapOpenApi(GigRigUrls.OpenApi);

@@ -30,7 +30,7 @@ public sealed record CoverSheet(ValueList<RoleLine> Roles, ValueList<SoundLine> 
     }
 
     /// <summary>What a thing does in this rig, in plain words; what it could do best where it does nothing the event asks for.</summary>
-    public static string RolesOf(Coverage coverage, GearId id, ValueList<RoleFunction> functions)
+    public static string RolesOf(RigProblem problem, Coverage coverage, GearId id, ValueList<RoleFunction> functions)
     {
         var done = coverage.Needs.Select(need => need.Cover).OfType<Cover>()
             .Concat(coverage.Sounds.SelectMany(sound => sound.Covers ?? []))
@@ -40,11 +40,11 @@ public sealed record CoverSheet(ValueList<RoleLine> Roles, ValueList<SoundLine> 
             .ToList();
         if (done.Count == 0 && functions.Count > 0)
             done.Add(functions.MaxBy(function => function.Rating)!.Role);
-        return string.Join(", ", done.Select(RoleCatalogue.TitleOf));
+        return string.Join(", ", done.Select(problem.TitleOf));
     }
 
     private static RoleLine RoleLineOf(RigProblem problem, NeedCoverage line) => new(
-        RoleCatalogue.TitleOf(line.Need.Role),
+        problem.TitleOf(line.Need.Role),
         LevelOf(line.Need.Level, line.Need.Weight),
         line.Need.Level == NeedLevel.Must,
         line.Cover?.Thing,
@@ -55,8 +55,8 @@ public sealed record CoverSheet(ValueList<RoleLine> Roles, ValueList<SoundLine> 
         line.Sound.Name,
         LevelOf(line.Sound.Level, line.Sound.Weight),
         line.Sound.Level == NeedLevel.Must,
-        string.Join(" + ", line.Sound.Roles.Select(RoleCatalogue.TitleOf)),
-        (line.Covers ?? []).Select(cover => new SoundPart(RoleCatalogue.TitleOf(cover.Role), cover.Thing, problem.NameOf(cover.Thing))).ToValueList());
+        string.Join(" + ", line.Sound.Roles.Select(problem.TitleOf)),
+        (line.Covers ?? []).Select(cover => new SoundPart(problem.TitleOf(cover.Role), cover.Thing, problem.NameOf(cover.Thing))).ToValueList());
 
     private static string LevelOf(NeedLevel level, int weight) => level == NeedLevel.Must ? "must" : $"want, weight {weight}";
 }

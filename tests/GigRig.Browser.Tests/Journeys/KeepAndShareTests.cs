@@ -31,7 +31,7 @@ public sealed class KeepAndShareTests(Chromium chromium) : BrowserTest(chromium)
 
         await Page.Button("Revoke the link for Band").ClickAsync();
         await Page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "Revoke" }).ClickAsync();
-        await Expect(Page.GetByRole(AriaRole.Table, new() { Name = "Links to this rig" })).ToContainTextAsync("revoked");
+        await Expect(Page.GetByRole(AriaRole.List, new() { Name = "Links to this rig" })).ToContainTextAsync("revoked");
         Assert.Equal(404, (await stranger.ReloadAsync())!.Status);
         Assert.DoesNotContain("Barn wedding", await stranger.ContentAsync(), StringComparison.Ordinal);
     }

@@ -30,7 +30,7 @@ internal sealed record Belongings(
         var night = await library.Events.AddAsync(A.Event(), cancel);
         var role = await library.Roles.AddAsync(new(new("bird-song"), "Bird song"), cancel);
         var rig = await library.Rigs.AddAsync("Jam", "", A.Draft().Problem(), A.Rig(), cancel);
-        await library.Links.CreateAsync(rig.Id, "band", cancel: cancel);
+        await library.Links.CreateAsync(rig.Id, new("band"), cancel);
         return new(device, deleted, night, role, rig, (await library.Links.ForRigAsync(rig.Id, cancel)).Single());
     }
 

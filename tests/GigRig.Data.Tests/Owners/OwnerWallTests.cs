@@ -50,7 +50,11 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
         ["RigStore.RenameAsync"] = (other, its) => Refused(() => other.Rigs.RenameAsync(its.Rig.Id, its.Rig.Version, "Mine", "", Cancel)),
         ["RigStore.DeleteAsync"] = (other, its) => Refused(() => other.Rigs.DeleteAsync(its.Rig.Id, its.Rig.Version, Cancel)),
         ["RigStore.RestoreAsync"] = async (other, its) => Assert.False(await other.Rigs.RestoreAsync(its.Rig.Id, Cancel)),
-        ["ShareLinkStore.CreateAsync"] = (other, its) => Assert.ThrowsAsync<ArgumentException>(() => other.Links.CreateAsync(its.Rig.Id, "mine", cancel: Cancel)),
+        ["RigStore.VersionsAsync"] = async (other, its) => Assert.Empty(await other.Rigs.VersionsAsync(its.Rig.Id, Cancel)),
+        ["RigStore.FindVersionAsync"] = async (other, its) => Assert.Null(await other.Rigs.FindVersionAsync(its.Rig.Id, its.Rig.Version, Cancel)),
+        ["RigStore.GoBackAsync"] = (other, its) => Assert.ThrowsAsync<ArgumentException>(() => other.Rigs.GoBackAsync(its.Rig.Id, its.Rig.Version, its.Rig.Version, Cancel)),
+        ["ShareLinkStore.ShowAsync"] = async (other, its) => Assert.Null(await other.Links.ShowAsync(its.Rig.Id, LinkContent.Plain, cancel: Cancel)),
+        ["ShareLinkStore.CreateAsync"] = (other, its) => Assert.ThrowsAsync<ArgumentException>(() => other.Links.CreateAsync(its.Rig.Id, new("mine"), Cancel)),
         ["ShareLinkStore.ForRigAsync"] = async (other, its) => Assert.Empty(await other.Links.ForRigAsync(its.Rig.Id, Cancel)),
         ["ShareLinkStore.RevokeAsync"] = async (other, its) => Assert.False(await other.Links.RevokeAsync(its.Link.Id, Cancel)),
     };
@@ -64,8 +68,8 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
 
         await Attempts[way](other, fixture.Belongings);
 
-        // One row of each of the twelve tables, and the deleted device.
-        Assert.Equal(13, rows.Count);
+        // One row of each of the thirteen tables, and the deleted device.
+        Assert.Equal(14, rows.Count);
         Assert.Equal(rows, Belongings.Rows(fixture.Library));
     }
 

@@ -33,10 +33,11 @@ public static class GenProblem
         from leads in GenMany.Each(leadCount, GenGear.Lead)
         from instrument in GenGear.Instrument
         from night in GenEvent.Small
+        from titled in Gen.OneOf(Gen.Const((ValueList<RoleTitle>)[]), Gen.Const((ValueList<RoleTitle>)[new(new("bird-song"), "Bird song"), new(new("delay"), "Echo")]))
         from options in OptionsFor([.. devices.Select(device => device.Id), .. offBoard.Select(item => item.Id)])
         let draft = new RigProblemDraft
         {
-            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Leads = leads, Instrument = instrument, Event = night, Options = options,
+            Board = board, Supply = supply, Adapters = adapters, Amp = amp, Devices = devices, OffBoard = offBoard, Leads = leads, Instrument = instrument, Event = night, Roles = titled, Options = options,
         }
         from withFixed in Gen.Frequency((5, Gen.Const(draft)), (1, GenFixed.Within(draft, 2)))
         select withFixed;

@@ -34,9 +34,20 @@ public sealed class CoverSheetTests
     }
 
     [Fact]
+    public void A_role_of_the_owners_own_goes_by_its_title()
+    {
+        var problem = A.Draft().With(A.Device("box").Doing("bird-song")).Needing("bird-song").Playing("Dawn", "bird-song").Problem().Draft with { Roles = [new(new("bird-song"), "Bird song")] };
+
+        var sheet = CoverSheet.Of(problem.Problem(), A.Rig().Placing("box", 0, 0));
+
+        Assert.Equal("Bird song", sheet.Roles[0].Role);
+        Assert.Equal(("Bird song", "Bird song"), (sheet.Sounds[0].RoleWords, sheet.Sounds[0].Parts[0].Role));
+    }
+
+    [Fact]
     public void A_sound_that_needs_two_channels_at_once_has_no_parts() => Assert.Empty(CoverSheet.Of(Problem, Rig).Sounds[1].Parts);
 
     [Fact]
     public void A_thing_that_does_nothing_asked_for_says_what_it_does_best() =>
-        Assert.Equal("Pitch", CoverSheet.RolesOf(Coverage.Of(Problem, Rig), new("spare"), Problem.FindDevice(new("spare"))!.Functions));
+        Assert.Equal("Pitch", CoverSheet.RolesOf(Problem, Coverage.Of(Problem, Rig), new("spare"), Problem.FindDevice(new("spare"))!.Functions));
 }

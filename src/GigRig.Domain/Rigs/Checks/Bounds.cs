@@ -41,6 +41,7 @@ public static class Bounds
     public const int MostJacks = 40;
     public const int MostSwitches = 40;
     public const int MostFunctions = 40;
+    public const int MostRoles = 1000;
     public const int MostNeeds = 200;
     public const int MostSounds = 100;
     public const int MostRails = 40;

@@ -28,6 +28,7 @@ internal static class DraftCheck
             InstrumentCheck.Run(instrument, root.Member("instrument", Named("instrument", instrument.Name)));
         IdsCheck.Run(draft, list);
         EventCheck.Run(draft.Event, root.Member("event", "the event"));
+        CheckRoles(draft.Roles, root);
         OptionsCheck.Run(draft, root.Member("options", "the options"));
         return list.Complaints;
     }
@@ -47,6 +48,20 @@ internal static class DraftCheck
         spot.Text("name", item.Name, Bounds.LongestName);
         spot.Mass("mass", item.Mass);
         FunctionsCheck.Run(item.Functions, spot);
+    }
+
+    private static void CheckRoles(ValueList<RoleTitle> roles, Spot root)
+    {
+        root.Count("roles", roles.Count, Bounds.MostRoles);
+        var seen = new HashSet<string?>(StringComparer.Ordinal);
+        foreach (var (index, role) in roles.Index())
+        {
+            var place = root.Item("roles", index, $"role {index + 1}");
+            FunctionsCheck.CheckRole(role.Role, "key", place);
+            place.Text("title", role.Title, Bounds.LongestName);
+            if (!seen.Add(role.Role.Key))
+                place.Say("key", Spot.Shown(role.Role.Key), "once", $"{Spot.Shown(role.Role.Key)} has two titles; keep one.");
+        }
     }
 
     private static string Named(string kind, string? name, int? index = null) =>

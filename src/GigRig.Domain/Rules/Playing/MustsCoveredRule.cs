@@ -13,5 +13,5 @@ internal sealed class MustsCoveredRule : IRule
     public IEnumerable<Violation> Check(RigProblem problem, Rig rig) =>
         Coverage.Of(problem, rig).Needs
             .Where(need => need.Need.Level == NeedLevel.Must && need.Cover is null)
-            .Select(need => new Violation(Id, [], "", $"Nothing in the rig does {need.Need.Role}, which {problem.Event.Name} must have."));
+            .Select(need => new Violation(Id, [], "", $"Nothing in the rig does {problem.TitleOf(need.Need.Role)}, which {problem.Event.Name} must have."));
 }

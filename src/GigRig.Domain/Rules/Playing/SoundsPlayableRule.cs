@@ -17,10 +17,10 @@ internal sealed class SoundsPlayableRule : IRule
         {
             if (sound.Level != NeedLevel.Must || covers is not null)
                 continue;
-            var missing = sound.Roles.Where(role => !functions.Any(f => f.Function.Role.Meets(role))).Select(role => role.Key).ToList();
+            var missing = sound.Roles.Where(role => !functions.Any(f => f.Function.Role.Meets(role))).Select(problem.TitleOf).ToList();
             var why = missing.Count > 0
                 ? $"nothing in the rig does {missing.Listed()}"
-                : $"{sound.Roles.Select(role => role.Key).Listed()} cannot all be on at once";
+                : $"{sound.Roles.Select(problem.TitleOf).Listed()} cannot all be on at once";
             yield return new(Id, [], "", $"{sound.Name} cannot be played: {why}.");
         }
     }

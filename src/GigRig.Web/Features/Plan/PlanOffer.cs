@@ -16,10 +16,11 @@ public sealed record PlanOffer(
     ValueList<OffBoardItem> OffBoard,
     ValueList<Lead> Leads,
     ValueList<Stored<Instrument>> Instruments,
-    PowerAdapters Adapters)
+    PowerAdapters Adapters,
+    ValueList<RoleTitle> Roles)
 {
     /// <summary>Gear that is lent out, in repair or gone is left out.</summary>
-    public static PlanOffer Of(GearLibrary library, ValueList<Stored<EventType>> events) => new(
+    public static PlanOffer Of(GearLibrary library, ValueList<Stored<EventType>> events, ValueList<Stored<OwnRole>> roles) => new(
         events,
         Ready(library.Boards),
         Ready(library.Supplies),
@@ -28,7 +29,8 @@ public sealed record PlanOffer(
         Ready(library.OffBoard).Select(item => item.Item).ToValueList(),
         Ready(library.Leads).Select(lead => lead.Item).ToValueList(),
         Ready(library.Instruments),
-        library.Adapters);
+        library.Adapters,
+        roles.Select(role => new RoleTitle(role.Item.Role, role.Item.Title)).ToValueList());
 
     public bool LacksEvents => Events.Count == 0;
 
@@ -49,6 +51,7 @@ public sealed record PlanOffer(
         OffBoard = OffBoard,
         Leads = Leads,
         Instrument = PlanSelection.Pick(Instruments, selection.Instrument)?.Item,
+        Roles = Roles,
         Event = PlanSelection.Pick(Events, selection.Event)!.Item,
         Options = options,
     };

@@ -11,7 +11,7 @@ namespace GigRig.Web.Features.Plan;
 public sealed record PlanAnswer(RigProblem Problem, PlanOutcome Outcome, string AsIf);
 
 /// <summary>What the plan page knows. One plan at a time; leaving the page stops it.</summary>
-public sealed class PlanPageState(GearStore gear, EventTypeStore events, RigStore rigs, PlanQueue queue, TimeProvider time) : IDisposable
+public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleStore roles, RigStore rigs, PlanQueue queue, TimeProvider time) : IDisposable
 {
     private bool left;
 
@@ -41,7 +41,7 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RigStor
     public bool TurnedAway { get; private set; }
 
     public async Task LoadAsync(CancellationToken cancel = default) =>
-        Offer = PlanOffer.Of(await gear.AllAsync(cancel), await events.AllAsync(cancel));
+        Offer = PlanOffer.Of(await gear.AllAsync(cancel), await events.AllAsync(cancel), await roles.AllAsync(cancel));
 
     public void Select(PlanSelection selection)
     {

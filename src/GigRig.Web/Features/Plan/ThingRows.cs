@@ -35,7 +35,7 @@ public static class ThingRows
 
         string DoesOf(GearId id, ValueList<RoleFunction> functions) =>
             numbers.ContainsKey(id) || offBoard.Contains(id)
-                ? CoverSheet.RolesOf(coverage, id, functions)
-                : string.Join(", ", functions.Select(function => RoleCatalogue.TitleOf(function.Role)).Distinct());
+                ? CoverSheet.RolesOf(problem, coverage, id, functions)
+                : string.Join(", ", functions.Select(function => problem.TitleOf(function.Role)).Distinct());
     }
 }

@@ -1,11 +1,13 @@
 using GigRig.Data;
 using GigRig.Domain;
 using GigRig.Domain.Rules;
+using GigRig.Domain.Units;
+using GigRig.Web.Features.Rigs.Links;
 
 namespace GigRig.Web.Features.Rigs;
 
 /// <summary>One saved rig, what is wrong with it by now, and the links to it.</summary>
-public sealed class RigPageState(RigStore rigs, ShareLinkStore links)
+public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvider time)
 {
     private Guid? freshLink;
 
@@ -18,6 +20,9 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links)
     public ValueList<Violation> Violations { get; private set; }
 
     public ValueList<ShareLink> Links { get; private set; }
+
+    /// <summary>What it was each time it was saved, the latest first.</summary>
+    public ValueList<RigVersion> Versions { get; private set; }
 
     /// <summary>The token of the link made last; it can't be had again.</summary>
     public string? FreshToken { get; private set; }
@@ -38,6 +43,7 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links)
 
         Violations = Rig is { Item: var saved } ? RuleBook.Check(saved.Problem, saved.Rig) : [];
         Links = Rig is null ? [] : await links.ForRigAsync(id);
+        Versions = Rig is null ? [] : await rigs.VersionsAsync(id);
         IsLoaded = true;
     }
 
@@ -76,11 +82,13 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links)
         await LoadAsync(id);
     }
 
-    public async Task MakeLinkAsync(string name)
+    public async Task MakeLinkAsync(LinkForm form, LengthUnit unit)
     {
-        FreshToken = await links.CreateAsync(Rig!.Id, name.Trim());
+        var before = Links.Select(link => link.Id).ToHashSet();
+        Versions = await rigs.VersionsAsync(Rig!.Id);
+        FreshToken = await links.CreateAsync(Rig.Id, form.ToLink(time.GetUtcNow().UtcDateTime, Versions[0].Number, unit));
         Links = await links.ForRigAsync(Rig.Id);
-        freshLink = Links[0].Id;
+        freshLink = Links.First(link => !before.Contains(link.Id)).Id;
     }
 
     /// <summary>For good: a revoked link never works again.</summary>

@@ -1,11 +1,12 @@
 using GigRig.Data;
 using GigRig.Domain;
 using GigRig.Domain.Events;
+using GigRig.Web.Shared.Roles;
 
 namespace GigRig.Web.Features.Start;
 
 /// <summary>What the library holds, and from that what could be done next.</summary>
-public sealed class StartPageState(GearStore gear, EventTypeStore events, RigStore rigs, DemoLibrary demo)
+public sealed class StartPageState(GearStore gear, EventTypeStore events, RigStore rigs, RoleStore roles, DemoLibrary demo)
 {
     private const int FewRigs = 4;
     private GearLibrary? library;
@@ -27,12 +28,15 @@ public sealed class StartPageState(GearStore gear, EventTypeStore events, RigSto
 
     public ValueList<Stored<EventType>> EventTypes { get; private set; }
 
+    public RoleChoices Roles { get; private set; } = new([]);
+
     /// <summary>Latest first.</summary>
     public IReadOnlyList<Stored<RigSummary>> LatestRigs { get; private set; } = [];
 
     public async Task LoadAsync()
     {
         EventTypes = await events.AllAsync();
+        Roles = new((await roles.AllAsync()).Select(role => role.Item));
         LatestRigs = [.. (await rigs.AllAsync()).OrderByDescending(rig => rig.Item.SavedUtc).Take(FewRigs)];
         HasDemo = (await demo.FindAsync()).Count > 0;
         library = await gear.AllAsync();

@@ -15,7 +15,7 @@ public sealed class MustsCoveredRuleTests
 
     [Fact]
     public void Fails_for_a_must_that_nothing_does() =>
-        Judge.Fails(RuleIds.MustsCovered, Problem, A.Rig(), "", "", "Nothing in the rig does delay, which night must have.");
+        Judge.Fails(RuleIds.MustsCovered, Problem, A.Rig(), "", "", "Nothing in the rig does Delay, which night must have.");
 
     [Fact]
     public void A_wider_role_does_not_meet_a_narrower_need() =>

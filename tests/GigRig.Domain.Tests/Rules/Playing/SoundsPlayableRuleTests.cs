@@ -16,9 +16,9 @@ public sealed class SoundsPlayableRuleTests
 
     [Fact]
     public void Fails_where_they_exclude_each_other() =>
-        Judge.Fails(RuleIds.SoundsPlayable, Problem, A.Rig().Placing("multi", 0, 0), "", "", "wash cannot be played: delay and reverb cannot all be on at once.");
+        Judge.Fails(RuleIds.SoundsPlayable, Problem, A.Rig().Placing("multi", 0, 0), "", "", "wash cannot be played: Delay and Reverb cannot all be on at once.");
 
     [Fact]
     public void Fails_where_nothing_does_one_of_them() =>
-        Judge.Fails(RuleIds.SoundsPlayable, Problem, A.Rig().Placing("echo", 0, 0), "", "", "wash cannot be played: nothing in the rig does reverb.");
+        Judge.Fails(RuleIds.SoundsPlayable, Problem, A.Rig().Placing("echo", 0, 0), "", "", "wash cannot be played: nothing in the rig does Reverb.");
 }

@@ -175,7 +175,7 @@ public sealed class PlanPageStateTests : IAsyncLifetime
     [Fact]
     public async Task A_full_queue_is_said_and_not_taken_for_an_answer()
     {
-        using var state = new PlanPageState(library.Gear, library.Events, library.Rigs, new PlanQueue(RealPlanner, atOnce: 1, waiting: -1), library.Time);
+        using var state = new PlanPageState(library.Gear, library.Events, library.Roles, library.Rigs, new PlanQueue(RealPlanner, atOnce: 1, waiting: -1), library.Time);
         await state.LoadAsync(Cancel);
 
         await state.PlanAsync();
@@ -213,7 +213,7 @@ public sealed class PlanPageStateTests : IAsyncLifetime
         return new PlanOutcome.Undecided(0, TimeSpan.Zero);
     }
 
-    private static PlanPageState StateOf(Library library, AskPlanner ask) => new(library.Gear, library.Events, library.Rigs, new PlanQueue(ask), library.Time);
+    private static PlanPageState StateOf(Library library, AskPlanner ask) => new(library.Gear, library.Events, library.Roles, library.Rigs, new PlanQueue(ask), library.Time);
 
     private async Task<PlanPageState> LoadedAsync(AskPlanner ask)
     {

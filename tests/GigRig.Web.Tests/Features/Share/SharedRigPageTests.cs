@@ -1,6 +1,7 @@
 using System.Net;
 using GigRig.Data;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Tests.Hosting;
 using Microsoft.Extensions.DependencyInjection;
@@ -96,6 +97,44 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
     }
 
     [Fact]
+    public async Task Its_head_tells_a_chat_preview_what_it_is_and_names_a_picture_by_its_whole_address()
+    {
+        var token = await ShareAsync();
+        var page = await visitor.GetStringAsync(GigRigUrls.Shared(token), Cancel);
+
+        Assert.Contains("<title>Friday at the quay · Fit for the Gig</title>", page);
+        Assert.Contains("""property="og:title" content="Friday at the quay" """.TrimEnd(), page);
+        Assert.Contains("""property="og:description" content="night on Small board: Pocket tuner, Hall echo." """.TrimEnd(), page);
+        Assert.Contains($"""property="og:image" content="http://localhost{GigRigUrls.SharedPicture(token)}" """.TrimEnd(), page);
+    }
+
+    [Fact]
+    public async Task Its_picture_is_for_the_holder_of_the_link_alone()
+    {
+        var token = await ShareAsync();
+        using var picture = await visitor.GetAsync(GigRigUrls.SharedPicture(token), Cancel);
+        using var unknown = await visitor.GetAsync(GigRigUrls.SharedPicture(new string('A', token.Length)), Cancel);
+
+        Assert.Equal("image/png", picture.Content.Headers.ContentType!.MediaType);
+        Assert.Equal("no-cache, private", picture.Headers.CacheControl!.ToString());
+        Assert.Equal("noindex, nofollow", Assert.Single(picture.Headers.GetValues("X-Robots-Tag")));
+        Assert.Equal("no-referrer", Assert.Single(picture.Headers.GetValues("Referrer-Policy")));
+        Assert.Equal(HttpStatusCode.NotFound, unknown.StatusCode);
+    }
+
+    [Fact]
+    public async Task Notes_values_and_places_are_on_it_where_they_were_ticked()
+    {
+        var told = await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync(new(Notes: true, Values: true, Places: true, Unit: LengthUnit.Inches))), Cancel);
+
+        Assert.Contains("sell it", told);
+        Assert.Contains("11.81 in", told);
+        Assert.Contains("250.00", told);
+        Assert.Contains("crackles", told);
+        Assert.DoesNotContain(" mm", told);
+    }
+
+    [Fact]
     public async Task Nothing_can_be_posted_to_it()
     {
         using var response = await visitor.PostAsync(GigRigUrls.Shared(await ShareAsync()), new FormUrlEncodedContent([]), Cancel);
@@ -103,9 +142,11 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
         Assert.False(response.IsSuccessStatusCode);
     }
 
-    private async Task<string> ShareAsync()
+    private async Task<string> ShareAsync(LinkContent? content = null)
     {
-        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", Problem, Rig, Cancel);
-        return await app.Services.GetRequiredService<ShareLinkStore>().CreateAsync(saved.Id, "band", cancel: Cancel);
+        var owned = await app.Services.GetRequiredService<GearStore>().AddAsync(A.Device("owned") with { Name = "Worn phaser" }, new(Note: "crackles", ValueCents: 25_000), Cancel);
+        var problem = (Problem.Draft with { Devices = [.. Problem.Devices, owned.Item.Thing] }).Problem();
+        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", problem, content is null ? Rig : Rig.Placing(owned.Item.Thing.Id.Value, 0, 0), Cancel);
+        return await app.Services.GetRequiredService<ShareLinkStore>().CreateAsync(saved.Id, new("band", Content: content), Cancel);
     }
 }

@@ -26,8 +26,8 @@ public sealed class DemoLibraryTests : IAsyncLifetime
     {
         library = await Library.OpenAsync();
         var demo = new DemoLibrary(library.File, library.Gear);
-        await new StartPageState(library.Gear, library.Events, library.Rigs, demo).LookAroundAsync();
-        offer = PlanOffer.Of(await library.Gear.AllAsync(Cancel), await library.Events.AllAsync(Cancel));
+        await new StartPageState(library.Gear, library.Events, library.Rigs, library.Roles, demo).LookAroundAsync();
+        offer = PlanOffer.Of(await library.Gear.AllAsync(Cancel), await library.Events.AllAsync(Cancel), await library.Roles.AllAsync(Cancel));
     }
 
     public ValueTask DisposeAsync() => library.DisposeAsync();
