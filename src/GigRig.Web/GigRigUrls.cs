@@ -5,6 +5,7 @@ public static class GigRigUrls
 {
     public const string Home = "/";
     public const string Gear = "/gear";
+    public const string GearTable = "/gear/table";
     public const string GearItemRoute = "/gear/{Kind}/{Id}";
     public const string Events = "/events";
     public const string EventTypeRoute = "/events/{Id}";

@@ -11,7 +11,7 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
     /// <summary>Pages that show something without more ado; those that need a first step are in the test itself.</summary>
     private static readonly string[] Urls =
     [
-        GigRigUrls.Home, GigRigUrls.Gear, .. new[] { "device", "board", "supply", "amp", "off-board", "lead", "instrument" }.Select(GigRigUrls.NewGear),
+        GigRigUrls.Home, GigRigUrls.Gear, GigRigUrls.GearTable, .. new[] { "device", "board", "supply", "amp", "off-board", "lead", "instrument" }.Select(GigRigUrls.NewGear),
         GigRigUrls.Events, GigRigUrls.NewEventType, GigRigUrls.Rigs, GigRigUrls.Library, GigRigUrls.NotFound,
     ];
 

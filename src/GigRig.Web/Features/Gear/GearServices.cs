@@ -1,4 +1,5 @@
 using GigRig.Web.Features.Gear.Quick;
+using GigRig.Web.Features.Gear.Table;
 
 namespace GigRig.Web.Features.Gear;
 
@@ -9,5 +10,6 @@ internal static class GearServices
         .AddTransient<GearListState>()
         .AddTransient<AdaptersState>()
         .AddTransient<QuickAddState>()
+        .AddTransient<TableImportState>()
         .AddSingleton<GearItemStates>();
 }
