@@ -1,3 +1,5 @@
+using GigRig.Domain.Units;
+
 namespace GigRig.Domain.Formulas;
 
 /// <summary>
@@ -6,10 +8,10 @@ namespace GigRig.Domain.Formulas;
 /// </summary>
 public static class CableCapacitance
 {
-    /// <param name="metres">0 or more.</param>
-    /// <param name="picofaradsPerMetre">52–200 for instrument leads (electronics article and two players' articles).</param>
-    public static double OfLead(double metres, double picofaradsPerMetre) => metres * picofaradsPerMetre;
+    /// <param name="length">0 or more.</param>
+    /// <param name="perMetre">pF/m; 52–200 for instrument leads (electronics article and two players' articles).</param>
+    public static decimal OfLead(Millimetres length, int perMetre) => length.Value * (decimal)perMetre / 1000;
 
-    /// <param name="strays">Of each lead, plug and box.</param>
-    public static double Total(double winding, IEnumerable<double> strays) => winding + strays.Sum();
+    /// <param name="strays">Of each lead and box.</param>
+    public static decimal Total(decimal winding, IEnumerable<decimal> strays) => winding + strays.Sum();
 }

@@ -28,6 +28,18 @@ public readonly record struct PickupCircuit(double Henries, double Ohms, double 
         return Decibels.OfVoltages(1 / Math.Sqrt((inPhase * inPhase) + (across * across)));
     }
 
+    /// <param name="picofarads">Of winding and leads.</param>
+    /// <param name="volume">Ω of the volume control, side by side with <paramref name="input"/>.</param>
+    public static PickupCircuit Of(int millihenries, int ohms, decimal picofarads, int volume, int input) =>
+        new(millihenries / 1000.0, ohms, (double)picofarads * 1e-12, Parallel(volume, input));
+
+    /// <summary>The geometric middle of two: its resonance lies in the middle of theirs, as the ear counts.</summary>
+    public static PickupCircuit Between(PickupCircuit one, PickupCircuit other) => new(
+        Math.Sqrt(one.Henries * other.Henries),
+        Math.Sqrt(one.Ohms * other.Ohms),
+        Math.Sqrt(one.Farads * other.Farads),
+        Math.Sqrt(one.LoadOhms * other.LoadOhms));
+
     /// <summary>Resistances side by side.</summary>
     public static double Parallel(double first, double second) => first * second / (first + second);
 }

@@ -1,5 +1,6 @@
 using CsCheck;
 using GigRig.Domain.Formulas;
+using GigRig.Domain.Units;
 
 namespace GigRig.Domain.Tests.Formulas;
 
@@ -33,8 +34,8 @@ public sealed class PickupCircuitTests
     [InlineData(4.4, 3, 3410)]
     [InlineData(4.4, 6, 2572)]
     [InlineData(4.4, 9, 2150)]
-    public void Longer_leads_pull_it_down(double henries, double metres, double hertz) =>
-        Assert.Equal(hertz, Of(henries, CableCapacitance.Total(120, [CableCapacitance.OfLead(metres, 125)])).Resonance, 0.5);
+    public void Longer_leads_pull_it_down(double henries, int metres, double hertz) =>
+        Assert.Equal(hertz, Of(henries, (double)CableCapacitance.Total(120, [CableCapacitance.OfLead((1000 * metres).Mm, 125)])).Resonance, 0.5);
 
     /// <summary>H. Lemme, as quoted: magnetic pickups have 1–10 H, 300–1000 pF of lead on them, resonate mostly at 2–5 kHz and peak by 0–12 dB.</summary>
     [Fact]
