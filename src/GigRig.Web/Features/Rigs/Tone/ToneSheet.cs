@@ -5,6 +5,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.Domain.Wiring;
+using GigRig.Web.Shared;
 
 namespace GigRig.Web.Features.Rigs.Tone;
 
