@@ -29,7 +29,7 @@ public sealed record OutletLine(string Label, string Kind, string Volts, ValueLi
         lines.Where(line => load.Devices.Contains(line.Device)).ToValueList(),
         ThroughOf(load),
         load.Draw > load.Gives ? $"{load.Draw - load.Gives} too much" : $"{load.Left}",
-        $"{load.Draw} of {load.Gives} taken",
+        $"{load.Draw.Value} of {load.Gives} used",
         LostOf(load));
 
     private static string KindOf(Supply supply, OutletLoad load) => load.Join switch

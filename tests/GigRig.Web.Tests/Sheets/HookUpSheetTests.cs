@@ -50,7 +50,7 @@ public sealed class HookUpSheetTests
         var sheet = HookUpSheet.Of(Problem, A.Rig().Placing("tuner", 0, 0).Feeding("tuner", "1").FeedingParallel("echo", 9, "3", "4").FeedingSeries("preamp", 9, "5", "6"));
 
         Assert.Equal(
-            ["1, isolated, 9 V: 1 tuner; 70 mA, 30 mA of 100 mA taken", "3 + 4, joined in parallel: currents add, 9 V: echo; 20 mA, 180 mA of 200 mA taken", "5 + 6, joined in series: volts add, the lesser current counts, 9 V + 9 V = 18 V: preamp; 40 mA, 60 mA of 100 mA taken"],
+            ["1, isolated, 9 V: 1 tuner; 70 mA, 30 of 100 mA used", "3 + 4, joined in parallel: currents add, 9 V: echo; 20 mA, 180 of 200 mA used", "5 + 6, joined in series: volts add, the lesser current counts, 9 V + 9 V = 18 V: preamp; 40 mA, 60 of 100 mA used"],
             sheet.Outlets.Select(line => $"{line.Label}, {line.Kind}, {line.Volts}: {string.Join(", ", line.Feeds.Select(feed => feed.Title))}; {line.Left}, {line.Taken}"));
         Assert.Equal("2 (9 V, 100 mA)", sheet.Free);
         Assert.Equal("270 mA left: 330 mA of 600 mA", sheet.InAll);

@@ -8,10 +8,10 @@ internal static class TonePlot
 {
     public const double Width = 640;
     public const double Height = 300;
-    public const double Left = 46;
+    public const double Left = 60;
     public const double Right = 12;
-    public const double Top = 12;
-    public const double Bottom = 34;
+    public const double Top = 30;
+    public const double Bottom = 42;
 
     private const double LeastHertz = 200;
     private const double MostHertz = 12_000;

@@ -24,10 +24,10 @@ public sealed record ToneSheet(string Story, ValueList<ToneRow> Rows, ValueList<
         CultureInfo.InvariantCulture,
         $"Behind a buffer length hardly matters: driven by {LeadTone.Buffer} Ω, even 12 m of {LeadTone.MostCable} pF/m lose nothing below {Corner.Hertz(LeadTone.Buffer, (double)CableCapacitance.OfLead(12_000.Mm, LeadTone.MostCable) * 1e-12) / 1000:0} kHz.");
 
-    public static ToneSheet Of(RigProblem problem, LeadTone tone, LengthUnit unit) => new(
+    public static ToneSheet Of(RigProblem problem, Rig rig, LeadTone tone, LengthUnit unit) => new(
         StoryOf(problem, tone.Lead, unit),
         tone.Cases.Select(way => RowOf(way, tone.Cases[^1], unit)).ToValueList(),
-        ToneRemedies.For(problem, tone, unit).ToValueList(),
+        ToneRemedies.For(problem, rig, tone, unit).ToValueList(),
         AssumedIn(problem, tone).ToValueList());
 
     /// <summary>One number where both are the same to the reader.</summary>
@@ -40,11 +40,16 @@ public sealed record ToneSheet(string Story, ValueList<ToneRow> Rows, ValueList<
         return $"{Range(100 * Math.Min(bright, dark), 100 * Math.Max(bright, dark), "0", "%")} lower";
     }
 
+    /// <summary>Leads are told in metres or feet.</summary>
+    public static string Long(Millimetres length, LengthUnit unit) => unit == LengthUnit.Inches
+        ? string.Create(CultureInfo.InvariantCulture, $"{length.Value / 304.8m:0.#} ft")
+        : string.Create(CultureInfo.InvariantCulture, $"{length.Value / 1000m:0.#} m");
+
     private static string StoryOf(RigProblem problem, LongLead lead, LengthUnit unit)
     {
         var boxes = lead.Boxes switch { 0 => "", 1 => " and 1 box of bare wire", var many => $" and {many} boxes of bare wire" };
         var end = lead.Buffer is { } buffer ? $"{problem.NameOf(buffer)}, which buffers" : problem.Amp is { } amp ? amp.Name : "the desk";
-        return $"With every true-bypass box off, the pickup drives {LengthText.Format(lead.Length, unit)} of lead{boxes}, as far as {end}. A box that is on buffers too, as a rule (common practice), so this is the dullest case.";
+        return $"With every true-bypass box off, the pickup drives {Long(lead.Length, unit)} of lead{boxes}, as far as {end}. A box that is on buffers too, as a rule (common practice), so this is the dullest case.";
     }
 
     private static ToneRow RowOf(ToneCase way, ToneCase brief, LengthUnit unit) => new(
@@ -53,9 +58,9 @@ public sealed record ToneSheet(string Story, ValueList<ToneRow> Rows, ValueList<
         {
             ToneWay.AsWired => "As wired",
             ToneWay.BufferFirst => "With a buffer where the board begins",
-            _ => $"{LengthText.Format(way.Length, unit)} of lead alone",
+            _ => $"{Long(way.Length, unit)} of lead alone",
         },
-        way.Boxes == 0 ? LengthText.Format(way.Length, unit) : $"{LengthText.Format(way.Length, unit)}, {Words.Count(way.Boxes, "box", "boxes")}",
+        way.Boxes == 0 ? Long(way.Length, unit) : $"{Long(way.Length, unit)}, {Words.Count(way.Boxes, "box", "boxes")}",
         Range(way.Bright.Farads * 1e12, way.Dark.Farads * 1e12, "0", "pF"),
         KilohertzOf(way),
         way == brief ? "–" : MovedTo(way, brief));

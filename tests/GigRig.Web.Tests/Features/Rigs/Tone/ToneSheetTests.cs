@@ -14,7 +14,7 @@ public sealed class ToneSheetTests
         .With(
             A.Device("fuzz").Sized(60, 100) with { Name = "Fuzz", WantsBarePickup = true },
             A.Device("wah").Sized(60, 100) with { Name = "Wah" },
-            A.Device("echo").Sized(60, 100) with { Name = "Echo", Bypass = Bypass.Buffered })
+            A.Device("echo").Sized(60, 100).Doing("delay") with { Name = "Echo", Bypass = Bypass.Buffered })
         .Through(A.Amp()) with
     {
         Instrument = A.Instrument() with { Pickup = new(2400, 120, 500_000) },
@@ -34,18 +34,33 @@ public sealed class ToneSheetTests
 
         // Computed here: 120 pF and 6 m of 125 pF/m on 2.4 H resonate at 3483 Hz, 3 m at 4618 Hz, a quarter more.
         Assert.Equal(
-            [new ToneRow(ToneWay.AsWired, "As wired", "6000 mm", "870 pF", "3.5 kHz", "25 % lower"), new ToneRow(ToneWay.ShortLead, "3000 mm of lead alone", "3000 mm", "495 pF", "4.6 kHz", "–")],
+            [new ToneRow(ToneWay.AsWired, "As wired", "6 m", "870 pF", "3.5 kHz", "25 % lower"), new ToneRow(ToneWay.ShortLead, "3 m of lead alone", "3 m", "495 pF", "4.6 kHz", "–")],
             sheet.Rows);
     }
 
     [Fact]
-    public void It_says_which_owned_box_to_move_where_and_what_that_brings()
+    public void It_says_which_owned_box_could_buffer_early_and_what_that_brings()
     {
-        var remedies = Of(Draft, Rig).Remedies;
+        var draft = Draft.With(A.Device("tuner").Doing("tuner") with { Name = "Tuner", Bypass = Bypass.Buffered });
 
-        Assert.Matches("^Move Echo, which buffers, to where the board begins: .* kHz instead of .* kHz\\. Keep Fuzz before it", remedies[0]);
-        Assert.StartsWith("Play through Short stage (3000 mm)", remedies[1], StringComparison.Ordinal);
+        Assert.Matches(
+            "^Bring Tuner, which buffers, and put it where the board begins: .* kHz instead of .* kHz\\. Keep Fuzz before it",
+            Of(draft, Rig).Remedies[0]);
+        Assert.StartsWith("Move Tuner", Of(draft, Rig.Placing("tuner", 0, 150)).Remedies[0], StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void An_echo_that_buffers_is_not_sent_to_the_front() =>
+        Assert.StartsWith("Put a box that buffers where the board begins", Of(Draft, Rig).Remedies[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void A_shorter_lead_that_is_owned_is_named() =>
+        Assert.StartsWith("Play through Short stage (3 m)", Of(Draft, Rig).Remedies[1], StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(LengthUnit.Millimetres, "6.5 m")]
+    [InlineData(LengthUnit.Inches, "21.3 ft")]
+    public void Leads_are_told_in_metres_or_feet(LengthUnit unit, string shown) => Assert.Equal(shown, ToneSheet.Long(6500.Mm, unit));
 
     [Fact]
     public void A_short_lead_needs_no_cure() =>
@@ -80,7 +95,7 @@ public sealed class ToneSheetTests
     private static ToneSheet Of(RigProblemDraft draft, Rig rig)
     {
         var problem = draft.Problem();
-        return ToneSheet.Of(problem, LeadTone.Of(problem, rig)!, LengthUnit.Millimetres);
+        return ToneSheet.Of(problem, rig, LeadTone.Of(problem, rig)!, LengthUnit.Millimetres);
     }
 
     private static Lead Stage(string name, int length, int capacitance) =>
