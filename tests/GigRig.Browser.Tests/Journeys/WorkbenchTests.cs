@@ -172,6 +172,26 @@ public sealed class WorkbenchTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [Fact]
+    public async Task Each_tab_keeps_its_own_draft_and_what_a_closed_one_left_is_taken_over()
+    {
+        await OpenAsync(Page);
+        var second = await Page.Context.NewPageAsync();
+        await OpenAsync(second);
+        await TypeAsync(Page, "200");
+        await TypeAsync(second, "300");
+
+        await Page.ReloadAsync();
+        await Expect(Page.GetByLabel("From left, echo")).ToHaveValueAsync("200 mm");
+        await second.ReloadAsync();
+        await Expect(second.GetByLabel("From left, echo")).ToHaveValueAsync("300 mm");
+
+        await second.CloseAsync();
+        var third = await Page.Context.NewPageAsync();
+        await OpenAsync(third);
+        await Expect(third.GetByLabel("From left, echo")).ToHaveValueAsync("300 mm");
+    }
+
+    [Fact]
     public async Task A_finger_drags_as_a_mouse_does()
     {
         var phone = await NewVisitorAsync(390, 844);
@@ -192,6 +212,14 @@ public sealed class WorkbenchTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     private static ILocator Thing(IPage page, string name) => page.Locator($"[data-thing={name}]");
+
+    private static async Task TypeAsync(IPage page, string fromLeft)
+    {
+        await page.GetByLabel("From left, echo").FillAsync(fromLeft);
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.Locator(".bench-said")).ToContainTextAsync($"echo moved to {fromLeft}, 0 mm.");
+        await page.WaitForFunctionAsync("place => Object.entries(localStorage).some(([key, text]) => key.includes('board:') && text.includes(place))", $": {fromLeft},");
+    }
 
     private async Task OpenAsync(IPage page)
     {

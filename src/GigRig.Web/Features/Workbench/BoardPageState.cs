@@ -49,10 +49,12 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
     {
         if (Saved is not { } saved || text is null || BoardDraft.Read(text) is not var (version, edit))
             return false;
-        // Saving then finds out whether the stored rig has moved on.
-        Saved = saved with { Version = version };
+        // Saving then finds out whether the stored rig has moved on. Locks alone are nothing to save.
+        BroughtBack = edit.Rig != saved.Item.Rig;
+        if (BroughtBack)
+            Saved = saved with { Version = version };
         Editor = new(saved.Item.Problem, edit, solve);
-        return BroughtBack = true;
+        return true;
     }
 
     /// <summary>Saves what is on the bench, broken rules and all; it is the musician's word. False where the stored rig has moved on.</summary>

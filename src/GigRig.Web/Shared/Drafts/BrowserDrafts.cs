@@ -38,5 +38,8 @@ public sealed class BrowserDrafts(IJSRuntime js)
     /// <summary>Null where nothing is kept.</summary>
     public async ValueTask<string?> FindAsync(string key) => await js.InvokeAsync<string?>("gigrigDrafts.find", key) is { Length: > 0 } text ? text : null;
 
+    /// <summary>The key under which this tab alone keeps its draft of a thing that several tabs may work on; what a closed tab left behind is taken over.</summary>
+    public async ValueTask<string> OwnKeyAsync(string thing) => await js.InvokeAsync<string?>("gigrigDrafts.ownKey", thing) ?? thing;
+
     public ValueTask DropAsync(string key) => js.InvokeVoidAsync("gigrigDrafts.drop", key);
 }

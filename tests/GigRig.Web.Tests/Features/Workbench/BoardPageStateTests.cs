@@ -115,6 +115,22 @@ public sealed class BoardPageStateTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Locks_alone_come_back_without_a_word()
+    {
+        var before = await OpenAsync();
+        before.Editor!.ToggleLock(Tuner);
+        await library.Rigs.RenameAsync(id, 1, "Saturday", "", Cancel);
+
+        var after = await OpenAsync();
+        Assert.True(after.BringBack(before.Draft));
+
+        Assert.True(after.Editor!.Edit.Locks(Tuner));
+        Assert.False(after.BroughtBack);
+        Move(after, 200);
+        Assert.True(await after.SaveAsync());
+    }
+
+    [Fact]
     public async Task Once_everything_is_saved_there_is_no_draft()
     {
         var state = await OpenAsync();
