@@ -7,15 +7,16 @@ namespace GigRig.Planning;
 /// <summary>What no choice of things and places can mend: a supply too tall for the space under the board, two fixed things that overlap.</summary>
 internal static class Faults
 {
-    private static readonly HashSet<string> OfPlaces =
-    [
-        RuleIds.InsideBoard, RuleIds.ThingsApart, RuleIds.PlugOverhang, RuleIds.KeepOuts, RuleIds.Rails, RuleIds.Lid, RuleIds.SwitchSpacing,
-    ];
+    /// <summary>The rules about where things stand.</summary>
+    public static IReadOnlySet<string> OfPlaces { get; } = new HashSet<string>
+    {
+        RuleIds.AllowedTurn, RuleIds.InsideBoard, RuleIds.ThingsApart, RuleIds.PlugOverhang, RuleIds.KeepOuts, RuleIds.Rails, RuleIds.SwitchSpacing,
+    };
 
     public static IReadOnlyList<Violation> Of(RigProblem problem) =>
     [
         .. RuleBook.Check(problem, WithSupply(problem)).Where(v => v.RuleId is RuleIds.SupplySpace or RuleIds.Lid)
-            .Concat(RuleBook.Check(problem, WithFixed(problem)).Where(v => OfPlaces.Contains(v.RuleId)))
+            .Concat(RuleBook.Check(problem, WithFixed(problem)).Where(v => OfPlaces.Contains(v.RuleId) || v.RuleId == RuleIds.Lid))
             .Distinct(),
     ];
 

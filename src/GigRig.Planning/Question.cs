@@ -29,35 +29,33 @@ internal sealed class Question
     {
         Problem = problem;
         Surface = new(problem.Board, problem.Options.SwitchSpacing.Value);
-        Outlets = OutletClass.Of(problem.Supply);
-        var patterns = new FeedPatterns(Outlets, problem.Adapters);
+        Hunger = new(problem);
         var banned = problem.Options.Ban.ToHashSet();
-        SupplyShape = problem.Supply is { Mount: SupplyMount.Top, Size: { } size } supply ? Held(supply.Id, Shapes.Of(size)) : null;
+        SupplyShape = Shapes.OfSupply(problem);
         var devices = problem.Devices
             .Where(d => !banned.Contains(d.Id) && d.Size.Height <= (problem.Board.ClearanceOver ?? d.Size.Height))
-            .Select(d => (Device: d, Shape: Held(d.Id, Shapes.Of(d, problem.Options.Plugs)), Consumer: ConsumerOf(d, patterns)))
+            .Select(d => (Device: d, Shape: Shapes.Of(problem, d), Consumer: Hunger.Of(d)))
             .ToArray();
         Shape[] held = [.. devices.Select(d => d.Shape).Append(SupplyShape).OfType<Shape>().Where(s => s.IsFixed)];
         Candidates =
         [
             .. devices
-                .Where(c => (StandsBeside(held, c.Shape) || c.Shape.IsFixed) && IsFedAlone(c.Consumer))
+                .Where(c => (StandsBeside(held, c.Shape) || c.Shape.IsFixed) && Hunger.IsFedAlone(c.Consumer))
                 .Select((c, i) => new Candidate(i, c.Device, c.Shape, c.Consumer)),
         ];
-        ListsEveryFeed = patterns.IsComplete;
         OffBoard = [.. problem.OffBoard.Where(i => !banned.Contains(i.Id))];
         Functions = [.. ListFunctions()];
-        Power = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value);
     }
 
     public RigProblem Problem { get; }
 
     public Surface Surface { get; }
 
-    public OutletClass[] Outlets { get; }
+    public Hunger Hunger { get; }
 
-    /// <summary>False where outlets can be joined in more ways than could be listed: then nothing that is not fed is proved unfit.</summary>
-    public bool ListsEveryFeed { get; }
+    public OutletClass[] Outlets => Hunger.Outlets;
+
+    public bool ListsEveryFeed => Hunger.ListsEveryFeed;
 
     public Candidate[] Candidates { get; }
 
@@ -68,7 +66,7 @@ internal sealed class Question
     /// <summary>Null unless the supply stands among the devices.</summary>
     public Shape? SupplyShape { get; }
 
-    public PowerSearch Power { get; }
+    public PowerSearch Power => Hunger.Search;
 
     /// <summary>Board, supply and amp: carried whatever is chosen. Grams.</summary>
     public int FixedMass => Problem.Board.Mass.Value + (Problem.Supply?.Mass.Value ?? 0) + (Problem.Amp?.Mass.Value ?? 0);
@@ -77,14 +75,6 @@ internal sealed class Question
     public Shape[] ShapesOf(IReadOnlyList<Candidate> chosen) => SupplyShape is null
         ? [.. chosen.Select(c => c.Shape)]
         : [.. chosen.Select(c => c.Shape), SupplyShape];
-
-    private Consumer? ConsumerOf(Device device, FeedPatterns patterns)
-    {
-        if (device.Power is not { } need)
-            return null;
-        var draw = (int)Math.Ceiling(need.Current.Value * (1 + Problem.Options.Headroom));
-        return new(device.Id, need, draw, patterns.For(need, draw));
-    }
 
     /// <summary>
     /// For a single thing beside what is fixed the quick placer misses nothing: it looks wherever a body or plug can touch. Where switches must keep apart
@@ -95,12 +85,6 @@ internal sealed class Question
         Shape[] all = Surface.SwitchSpacing > 0 ? [shape] : [.. held.Where(h => h != shape), shape];
         return new QuickFit(Surface, seed: 0).Place(all, [.. Enumerable.Range(0, all.Length)]).Standings.Any(s => s.Item == all.Length - 1);
     }
-
-    private Shape Held(GearId id, Shape shape) =>
-        Problem.Options.Fixed.FirstOrDefault(f => f.Id == id) is { } place ? shape.At(place.Turn, place.At.X.Value, place.At.Y.Value) : shape;
-
-    private bool IsFedAlone(Consumer? consumer) =>
-        consumer is null || consumer.Need.Battery || (consumer.Patterns.Length > 0 && consumer.Draw <= (Problem.Supply?.TotalCurrent?.Value ?? int.MaxValue));
 
     private IEnumerable<(Performer Performer, RoleFunction Function)> ListFunctions()
     {

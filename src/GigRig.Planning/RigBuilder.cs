@@ -13,12 +13,13 @@ namespace GigRig.Planning;
 /// <summary>Makes a rig of what the searches found, and has the rule book judge it before anyone sees it.</summary>
 internal sealed class RigBuilder(Question question)
 {
+    /// <summary>As <see cref="Judge"/>.</summary>
+    public Proposal Build(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds) => Judge(RigOf(choice, standings, feeds));
+
     /// <summary>Throws where a rule is broken: then a search is at fault, not the musician.</summary>
-    public Proposal Build(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
+    public Proposal Judge(Rig rig)
     {
-        var problem = question.Problem;
-        var rig = RigOf(choice, standings, feeds);
-        var violations = RuleBook.Check(problem, rig);
+        var violations = RuleBook.Check(question.Problem, rig);
         if (violations.Count > 0)
             throw new InvalidOperationException($"The planner broke its own rules: {string.Join(" ", violations.Select(v => $"[{v.RuleId}] {v.Sentence}"))}");
         return Judged(rig);

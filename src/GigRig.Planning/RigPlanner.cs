@@ -1,4 +1,5 @@
 using GigRig.Domain;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
 using GigRig.Planning.Arranging;
@@ -18,6 +19,22 @@ public sealed class RigPlanner
     /// <param name="progress">Told of each better rig as it is found.</param>
     public Task<PlanOutcome> PlanAsync(RigProblem problem, PlannerOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default) =>
         Task.Run(() => Plan(problem, options ?? PlannerOptions.Default, progress, new Clock(problem.Options.TimeLimit, cancel)), CancellationToken.None);
+
+    /// <summary>
+    /// The same things stood better, with the chain, the hook-up and whatever is fixed left as they are: shorter leads, then an easier reach, then fewer lines.
+    /// A rig that does not stand is stood anew. Runs in the background for at most the problem's time limit; calling it off keeps the best so far and never throws.
+    /// </summary>
+    /// <param name="rig">May break rules; those about places are mended, the others stay broken.</param>
+    /// <param name="progress">Told of each better rig as it is found.</param>
+    public Task<TidyOutcome> TidyAsync(RigProblem problem, Rig rig, PlannerOptions? options = null, IProgress<TidyOutcome.Tidied>? progress = null, CancellationToken cancel = default) =>
+        Task.Run(
+            () => new Tidying(problem, rig, options ?? PlannerOptions.Default, new Clock(problem.Options.TimeLimit, cancel)).Run(better => progress?.Report(better)),
+            CancellationToken.None);
+
+    /// <summary>Feeds for all of these devices together, or why there are none. Mostly a matter of milliseconds, at most of the problem's time limit.</summary>
+    /// <param name="devices">Those that are not known or take no power need nothing.</param>
+    public HookUpAnswer HookUp(RigProblem problem, IEnumerable<GearId> devices, CancellationToken cancel = default) =>
+        HookUpDoor.Answer(problem, devices, new Clock(problem.Options.TimeLimit, cancel));
 
     internal static PlanOutcome Plan(RigProblem problem, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
     {
@@ -51,9 +68,8 @@ public sealed class RigPlanner
     private static PlanOutcome Propose(Question question, PlannerOptions options, Fitter fitter, RigSearch search, Proposal best, IProgress<PlanProgress>? progress, Clock clock)
     {
         var arrange = question.Problem.Options.Arrange && !options.FirstWillDo;
-        var arranger = new Arranger(question, options, fitter);
         if (arrange)
-            best = arranger.Arrange(search.BestChoice!, best, clock, p => progress?.Report(new(p, search.Bound, clock.Elapsed)));
+            best = Arranged(best, p => progress?.Report(new(p, search.Bound, clock.Elapsed)));
         var alternatives = new List<Proposal>();
         List<Choice> answered = [search.BestChoice!];
         while (search.IsClosed && alternatives.Count < question.Problem.Options.Alternatives && !clock.IsUp)
@@ -64,11 +80,21 @@ public sealed class RigPlanner
             next.Run();
             if (next.Best is not { } other)
                 break;
-            alternatives.Add(arrange ? arranger.Arrange(next.BestChoice!, other, clock, _ => { }) : other);
+            alternatives.Add(arrange ? Arranged(other, _ => { }) : other);
             answered.Add(next.BestChoice!);
         }
 
         var repairs = options.Explain ? new RepairFinder(question.Problem, options, clock).For(best) : [];
         return new PlanOutcome.Proposed(best, search.IsClosed, search.Bound, alternatives.ToValueList(), repairs, clock.Elapsed);
+
+        Proposal Arranged(Proposal given, Action<Proposal> found)
+        {
+            var builder = new RigBuilder(question);
+            var arrangement = new Arrangement(question.Problem, given.Rig);
+            return builder.Judge(arrangement.Stood(new Arranger(arrangement, question.Surface, options).Improve(
+                arrangement.Given() ?? throw new InvalidOperationException("A proposed rig does not stand."),
+                clock,
+                better => found(builder.Judge(arrangement.Stood(better))))));
+        }
     }
 }

@@ -6,7 +6,7 @@ namespace GigRig.Domain.Wishes;
 /// <summary>Counts how good a rig is, from the rig alone.</summary>
 public static class Scorer
 {
-    /// <summary>All five tiers. Says nothing about whether the rules hold; that is <c>RuleBook</c>'s part.</summary>
+    /// <summary>All tiers. Says nothing about whether the rules hold; that is <c>RuleBook</c>'s part.</summary>
     public static Score Score(RigProblem problem, Rig rig)
     {
         var coverage = Coverage.Of(problem, rig);
@@ -16,6 +16,8 @@ public static class Scorer
             coverage.Needs.Sum(n => n.Cover?.Function.Rating ?? 0),
             problem.DevicesOn(rig).Count(),
             problem.MassCarried(rig),
-            PatchLeads.Length(problem, rig));
+            PatchLeads.Length(problem, rig),
+            Reach.Of(problem, rig, coverage),
+            Fronts.Of(problem, rig));
     }
 }

@@ -83,7 +83,7 @@ internal static class Facts
         $"Allow {NameOf(problem, ban)} again.",
         draft => draft with { Options = draft.Options with { Ban = draft.Options.Ban.Where(b => b != ban).ToValueList() } }));
 
-    private static string PowerSentence(RigProblem problem) => problem.Supply is { } supply
+    public static string PowerSentence(RigProblem problem) => problem.Supply is { } supply
         ? $"{supply.Name} has {supply.Outlets.Count} outlets: {string.Join(", ", supply.Outlets.CountBy(Describe).Select(o => $"{o.Value} × {o.Key}"))}."
         : "There is no supply.";
 

@@ -10,7 +10,10 @@ internal sealed class Layout(Surface surface, IReadOnlyList<Shape> shapes)
     public IReadOnlyList<Standing> Standings => standings;
 
     /// <summary>Keep-outs first, then the pieces of each standing thing.</summary>
-    public IReadOnlyList<Box> Pieces => pieces;
+    public List<Box> Pieces => pieces;
+
+    /// <summary>Empty where no spacing of switches is asked for.</summary>
+    public IReadOnlyList<(int X, int Y)> Switches => switches;
 
     public bool Admits(Pose pose, int x, int y)
     {

@@ -7,7 +7,7 @@ namespace GigRig.Planning.Fitting;
 internal sealed class QuickFit(Surface surface, int seed)
 {
     /// <summary>How a free spot is scored; lower is better.</summary>
-    private static readonly Func<int, int, Pose, long>[] Likings =
+    public static readonly Func<int, int, Pose, long>[] Likings =
     [
         (x, y, _) => ((long)x * 10_000) + y,
         (x, y, _) => ((long)y * 10_000) + x,

@@ -9,6 +9,13 @@ namespace GigRig.Planning.Fitting;
 /// <summary>Turns owned things into shapes.</summary>
 internal static class Shapes
 {
+    /// <summary>A device of the problem; fixed where it is fixed.</summary>
+    public static Shape Of(RigProblem problem, Device device) => Held(problem, device.Id, Of(device, problem.Options.Plugs));
+
+    /// <summary>Null unless the supply goes on top; fixed where it is fixed.</summary>
+    public static Shape? OfSupply(RigProblem problem) =>
+        problem.Supply is { Mount: SupplyMount.Top, Size: { } size } supply ? Held(problem, supply.Id, Of(size)) : null;
+
     public static Shape Of(Device device, PlugSizes plugs)
     {
         var outline = Apart(Outline.Of(device, plugs));
@@ -21,6 +28,9 @@ internal static class Shapes
         var outline = Outline.Of(size);
         return new([Pose(outline, Turn.None), Pose(outline, Turn.Quarter)]);
     }
+
+    private static Shape Held(RigProblem problem, GearId id, Shape shape) =>
+        problem.Options.Fixed.FirstOrDefault(f => f.Id == id) is { } place ? shape.At(place.Turn, place.At.X.Value, place.At.Y.Value) : shape;
 
     /// <summary>
     /// The plugs of one thing may overlap each other; as disjoint pieces they can share one no-overlap constraint with everything else.

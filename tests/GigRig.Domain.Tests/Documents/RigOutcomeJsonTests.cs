@@ -43,7 +43,7 @@ public sealed class RigOutcomeJsonTests
         AssertJson("""{"front":["echo","fuzz","bare"],"loop":[]}""", json["chain"]!);
         AssertJson("""[{"role":"reverb","weight":7},{"sound":"wash","weight":3}]""", json["uncovered"]!);
         var score = Scorer.Score(Problem, Rig);
-        AssertJson($$"""{"wants":20,"rating":9,"devices":3,"mass":{{score.Mass.Value}},"leads":{{score.Leads.Value}}}""", json["score"]!);
+        AssertJson($$"""{"wants":20,"rating":9,"devices":3,"mass":{{score.Mass.Value}},"leads":{{score.Leads.Value}},"reach":{{score.Reach}},"fronts":{{score.Fronts}}}""", json["score"]!);
     }
 
     [Fact]

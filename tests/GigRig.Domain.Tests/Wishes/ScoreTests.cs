@@ -15,8 +15,10 @@ public sealed class ScoreTests
         Assert.True(Plain.CompareTo(new(10, 5, 4, 0.G, 0.Mm)) > 0);
         Assert.True(Plain.CompareTo(new(10, 5, 3, 1001.G, 0.Mm)) > 0);
         Assert.True(Plain.CompareTo(new(10, 5, 3, 1000.G, 501.Mm)) > 0);
+        Assert.True((Plain with { Reach = 7 }).CompareTo(Plain with { Reach = 8, Fronts = 0 }) > 0);
+        Assert.True((Plain with { Reach = 7, Fronts = 1 }).CompareTo(Plain with { Reach = 7, Fronts = 2 }) > 0);
     }
 
     [Fact]
-    public void Leads_do_not_count_in_the_choice() => Assert.Equal(0, Plain.CompareChoice(Plain with { Leads = 900.Mm }));
+    public void Where_things_stand_does_not_count_in_the_choice() => Assert.Equal(0, Plain.CompareChoice(Plain with { Leads = 900.Mm, Reach = 7, Fronts = 3 }));
 }

@@ -19,7 +19,7 @@ public sealed class ScorerTests
             .Problem();
         var rig = A.Rig().Placing("echo", 0, 0).Placing("hall", 200, 0).Bringing("clip");
 
-        Assert.Equal(new Score(7 + 5 + 3, 4 + 2 + 3, 2, (2000 + 800 + 10_000 + 400 + 300 + 50).G, 200.Mm), Scorer.Score(problem, rig));
+        Assert.Equal(new Score(7 + 5 + 3, 4 + 2 + 3, 2, (2000 + 800 + 10_000 + 400 + 300 + 50).G, 200.Mm, 0, 1), Scorer.Score(problem, rig));
     }
 
     [Fact]

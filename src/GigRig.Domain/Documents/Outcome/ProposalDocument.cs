@@ -30,7 +30,7 @@ public sealed record ProposalDocument
     };
 }
 
-[Description("Tier by tier; a later one never costs an earlier one. Mass in grams, leads in millimetres of patch lead.")]
+[Description("Tier by tier; a later one never costs an earlier one. Mass in grams, leads in millimetres of patch lead, reach in presses times half millimetres, fronts in lines.")]
 public sealed record ScoreDocument
 {
     public required long Wants { get; init; }
@@ -43,8 +43,21 @@ public sealed record ScoreDocument
 
     public required int Leads { get; init; }
 
+    public required long Reach { get; init; }
+
+    public required int Fronts { get; init; }
+
     internal static ScoreDocument Of(Score score) =>
-        new() { Wants = score.Wants, Rating = score.Rating, Devices = score.Devices, Mass = score.Mass.Value, Leads = score.Leads.Value };
+        new()
+        {
+            Wants = score.Wants,
+            Rating = score.Rating,
+            Devices = score.Devices,
+            Mass = score.Mass.Value,
+            Leads = score.Leads.Value,
+            Reach = score.Reach,
+            Fronts = score.Fronts,
+        };
 }
 
 public sealed record SpotDocument
