@@ -17,12 +17,13 @@ internal sealed class ExactFit(Surface surface, int seed)
     public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)
     {
         var (word, standings) = Solve(shapes, clock, budget, seed, "");
+
         if (word == Word.No)
         {
-            // Releases of the solver have called solvable packings infeasible (google/or-tools#4537, #4546, #5274): ask again another way.
+            // Releases of the solver have called solvable packings infeasible (google/or-tools#4537, #4546, #5274): a no counts once it is said again another way.
             (word, standings) = Solve(shapes, clock, budget, seed + 1, "cp_model_presolve:false");
-            if (word == Word.Open && !clock.IsUp)
-                word = Word.No;
+            if (word == Word.Open)
+                (word, standings) = Solve(shapes, clock, budget, seed + 2, "cp_model_probing_level:0 symmetry_level:0 linearization_level:0");
         }
 
         return word switch
@@ -45,7 +46,7 @@ internal sealed class ExactFit(Surface surface, int seed)
 
         KeepAlikeInOrder(geometry, shapes);
         using var run = new CpSatRun();
-        
+
         // Bounded by the solver's own count of work, so that a busy machine changes nothing.
         return run.Solve(model, clock, clock.Left, runSeed, string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{budget.TotalSeconds:0.###} {extra}")) switch
         {
