@@ -23,8 +23,8 @@ public sealed record PlannerOptions
     /// <summary>How many random orders the quick placer tries before a proof is sought.</summary>
     public int QuickTries { get; init; } = 60;
 
-    /// <summary>How many layouts the arranger compares.</summary>
-    public int ArrangeTries { get; init; } = 400;
+    /// <summary>After how many tries without a better layout the arranger stops.</summary>
+    public int ArrangeTries { get; init; } = 800;
 
     /// <summary>Whether reasons and repairs are looked for, which means solving again.</summary>
     public bool Explain { get; init; } = true;

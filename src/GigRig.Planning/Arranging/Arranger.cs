@@ -5,7 +5,7 @@ namespace GigRig.Planning.Arranging;
 /// <summary>
 /// Stands the same things better. Starts from what it is given, from the best row where they stand in one, and from chain order either way; then takes a few things
 /// off and puts each back where it stands best, again and again (ruin and recreate: Schrimpf and others 2000; with blinks: Christiaens and Vanden Berghe 2020).
-/// Worse layouts are walked through, the best is kept. Anytime, bounded by a count of tries, never worse than what it was given.
+/// Worse layouts are walked through, the best is kept. Anytime, bounded by a count of tries in vain, never worse than what it was given.
 /// </summary>
 internal sealed class Arranger
 {
@@ -45,29 +45,31 @@ internal sealed class Arranger
         foreach (var start in Starts(clock).TakeWhile(_ => !clock.IsUp))
             Keep(start);
         var (now, nowCost) = (best, bestCost);
-        for (var attempt = 0; attempt < tries && !clock.IsUp; attempt++)
+        for (var since = 0; since < tries && !clock.IsUp; since++)
         {
             if (Varied(now) is not { } next)
                 continue;
             var cost = arrangement.CostOf(next);
 
-            // Early on a detour of a tenth is taken, towards the end hardly any.
-            var detour = (bestCost.Leads / 10 + 10) * (tries - attempt) / tries;
+            // After a better layout detours of up to a tenth are walked; the longer nothing came of it, the shorter ones.
+            var detour = (bestCost.Leads / 10 + 10) * (tries - since) / tries;
             if (cost.CompareTo(nowCost) > 0 && cost.Leads > bestCost.Leads + (random.Next(4) == 0 ? detour : 0))
                 continue;
             (now, nowCost) = (next, cost);
-            Keep(next);
+            if (Keep(next))
+                since = 0;
         }
 
         return best;
 
-        void Keep(Standing[] layout)
+        bool Keep(Standing[] layout)
         {
             var cost = arrangement.CostOf(layout);
             if (cost.CompareTo(bestCost) >= 0)
-                return;
+                return false;
             (best, bestCost) = (layout, cost);
             found(layout);
+            return true;
         }
     }
 

@@ -1,8 +1,6 @@
-using GigRig.Domain;
 using GigRig.Domain.Gear;
-using GigRig.Domain.Rigs;
 
-namespace GigRig.Planning;
+namespace GigRig.Domain.Rigs;
 
 /// <summary>Whether devices can be fed together, and how.</summary>
 public abstract record HookUpAnswer

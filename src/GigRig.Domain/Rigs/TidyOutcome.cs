@@ -1,8 +1,6 @@
-using GigRig.Domain;
-using GigRig.Domain.Rigs;
 using GigRig.Domain.Wishes;
 
-namespace GigRig.Planning;
+namespace GigRig.Domain.Rigs;
 
 /// <summary>What became of the same things stood better.</summary>
 public abstract record TidyOutcome
