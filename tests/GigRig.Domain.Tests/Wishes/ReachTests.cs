@@ -16,8 +16,8 @@ public sealed class ReachTests
     [Fact]
     public void Counts_the_way_to_a_switch_once_for_each_need_and_sound_its_device_does()
     {
-        // The echo's switch is 50 to the left of the middle and 20 back, pressed twice; the hall's 250 to the right, 120 back.
-        Assert.Equal(2 * 2 * (50 + (2 * 20)), Of(A.Rig().Placing("echo", 200, 0)));
+        // The echo's switch is 50 to the left of the middle and 20 back, the hall's nearest 250 to the right and 120 back. Alone the echo plays no wash.
+        Assert.Equal(2 * (50 + (2 * 20)), Of(A.Rig().Placing("echo", 200, 0)));
         Assert.Equal((2 * 2 * (50 + (2 * 20))) + (2 * (250 + (2 * 120))), Of(A.Rig().Placing("echo", 200, 0).Placing("hall", 500, 100)));
     }
 
