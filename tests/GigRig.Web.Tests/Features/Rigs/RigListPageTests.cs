@@ -28,6 +28,17 @@ public sealed class RigListPageTests : PageTest
     }
 
     [Fact]
+    public async Task A_rig_that_breaks_rules_is_not_shown_as_clean()
+    {
+        await Library.SaveAsync("Friday");
+        Assert.Empty(Listed().FindAll(".rig-card-broken"));
+
+        await Library.SaveBrokenAsync("Saturday");
+
+        Assert.Contains("1 rule is broken", Listed().Find(".rig-card-broken").TextContent);
+    }
+
+    [Fact]
     public async Task A_deleted_rig_can_be_brought_back()
     {
         await Library.SaveAsync("Friday");

@@ -142,11 +142,22 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
         Assert.False(response.IsSuccessStatusCode);
     }
 
-    private async Task<string> ShareAsync(LinkContent? content = null)
+    [Fact]
+    public async Task A_rig_that_breaks_rules_says_so_to_whoever_reads_it()
+    {
+        Assert.DoesNotContain("Not ready to build", await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync()), Cancel));
+
+        var page = await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync(rig: Rig with { HookUp = [] })), Cancel);
+
+        Assert.Contains("Not ready to build: 2 rules are broken.", page);
+        Assert.Contains("Hall echo needs 60 mA and is not hooked up.", page);
+    }
+
+    private async Task<string> ShareAsync(LinkContent? content = null, Rig? rig = null)
     {
         var owned = await app.Services.GetRequiredService<GearStore>().AddAsync(A.Device("owned") with { Name = "Worn phaser" }, new(Note: "crackles", ValueCents: 25_000), Cancel);
         var problem = (Problem.Draft with { Devices = [.. Problem.Devices, owned.Item.Thing] }).Problem();
-        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", problem, content is null ? Rig : Rig.Placing(owned.Item.Thing.Id.Value, 0, 0), Cancel);
+        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", problem, content is null ? rig ?? Rig : Rig.Placing(owned.Item.Thing.Id.Value, 0, 0), Cancel);
         return await app.Services.GetRequiredService<ShareLinkStore>().CreateAsync(saved.Id, new("band", Content: content), Cancel);
     }
 }
