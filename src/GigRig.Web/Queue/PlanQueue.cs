@@ -6,6 +6,9 @@ namespace GigRig.Web.Queue;
 /// <summary>Asks the planner. Tests put a slow or a fixed answer in its place.</summary>
 public delegate Task<PlanOutcome> AskPlanner(RigProblem problem, IProgress<PlanProgress>? progress, CancellationToken cancel);
 
+/// <summary>Asks the planner to stand the same things better.</summary>
+public delegate Task<TidyOutcome> AskTidying(RigProblem problem, Rig rig, IProgress<TidyOutcome.Tidied>? progress, CancellationToken cancel);
+
 /// <summary>What became of a question.</summary>
 public abstract record QueueAnswer
 {
@@ -34,13 +37,20 @@ public sealed class PlanQueue(AskPlanner ask, int atOnce = PlanQueue.DefaultAtOn
     private int inside;
 
     /// <param name="cancel">Stops the waiting or the planning; the best rig so far is the answer.</param>
-    public async Task<QueueAnswer> AskAsync(RigProblem problem, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default)
+    public async Task<QueueAnswer> AskAsync(RigProblem problem, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default) =>
+        await TakeTurnAsync(() => ask(problem, progress, cancel), () => new PlanOutcome.Undecided(AllWants(problem.Event), TimeSpan.Zero), cancel) is { } outcome
+            ? new QueueAnswer.Answered(outcome)
+            : new QueueAnswer.Full(RetryAfter);
+
+    /// <summary>Any work of the planner's, in the one queue there is.</summary>
+    /// <param name="calledOff">The answer where it was called off while waiting.</param>
+    /// <returns>Null where too many wait already; nothing was tried.</returns>
+    public async Task<T?> TakeTurnAsync<T>(Func<Task<T>> work, Func<T> calledOff, CancellationToken cancel = default)
+        where T : class
     {
         try
         {
-            if (Interlocked.Increment(ref inside) > atOnce + waiting)
-                return new QueueAnswer.Full(RetryAfter);
-            return new QueueAnswer.Answered(await WaitAndAskAsync(problem, progress, cancel));
+            return Interlocked.Increment(ref inside) > atOnce + waiting ? null : await WaitAndWorkAsync(work, calledOff, cancel);
         }
         finally
         {
@@ -50,7 +60,7 @@ public sealed class PlanQueue(AskPlanner ask, int atOnce = PlanQueue.DefaultAtOn
 
     public void Dispose() => places.Dispose();
 
-    private async Task<PlanOutcome> WaitAndAskAsync(RigProblem problem, IProgress<PlanProgress>? progress, CancellationToken cancel)
+    private async Task<T> WaitAndWorkAsync<T>(Func<Task<T>> work, Func<T> calledOff, CancellationToken cancel)
     {
         try
         {
@@ -58,12 +68,12 @@ public sealed class PlanQueue(AskPlanner ask, int atOnce = PlanQueue.DefaultAtOn
         }
         catch (OperationCanceledException)
         {
-            return new PlanOutcome.Undecided(AllWants(problem.Event), TimeSpan.Zero);
+            return calledOff();
         }
 
         try
         {
-            return await ask(problem, progress, cancel);
+            return await work();
         }
         finally
         {

@@ -12,6 +12,11 @@ internal static class PlanQueueServices
             var planner = provider.GetRequiredService<RigPlanner>();
             return (problem, progress, cancel) => planner.PlanAsync(problem, null, progress, cancel);
         });
+        services.AddSingleton<AskTidying>(provider =>
+        {
+            var planner = provider.GetRequiredService<RigPlanner>();
+            return (problem, rig, progress, cancel) => planner.TidyAsync(problem, rig, null, progress, cancel);
+        });
         services.AddSingleton(provider => new PlanQueue(provider.GetRequiredService<AskPlanner>()));
     }
 }

@@ -1,4 +1,5 @@
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Wishes;
 
 namespace GigRig.Web.Queue;
 
@@ -31,6 +32,11 @@ public sealed class PlanRun : IDisposable
 
     public Task<QueueAnswer> AskAsync(PlanQueue queue) => queue.AskAsync(Problem, new Keep(this), cancel.Token);
 
+    /// <summary>Null where too many wait already.</summary>
+    /// <param name="rig">Whose things are stood better.</param>
+    public Task<TidyOutcome?> TidyAsync(PlanQueue queue, AskTidying tidy, Rig rig) =>
+        queue.TakeTurnAsync(() => tidy(Problem, rig, new KeepTidied(this), cancel.Token), () => new TidyOutcome.Undecided(), cancel.Token);
+
     /// <summary>The planner ends soon, with the best rig so far as its answer.</summary>
     public void Stop() => cancel.Cancel();
 
@@ -43,5 +49,11 @@ public sealed class PlanRun : IDisposable
     private sealed class Keep(PlanRun run) : IProgress<PlanProgress>
     {
         public void Report(PlanProgress value) => run.latest = value;
+    }
+
+    private sealed class KeepTidied(PlanRun run) : IProgress<TidyOutcome.Tidied>
+    {
+        public void Report(TidyOutcome.Tidied value) =>
+            run.latest = new(new(value.Rig, value.Score, Coverage.Of(run.Problem, value.Rig)), value.Score.Wants, run.Elapsed);
     }
 }

@@ -1,6 +1,6 @@
 using GigRig.Domain;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Rules;
+using GigRig.Domain.Units;
 using GigRig.Web.Queue;
 
 namespace GigRig.Web.Features.Workbench;
@@ -8,10 +8,14 @@ namespace GigRig.Web.Features.Workbench;
 /// <summary>Why the planner left the board as it was.</summary>
 public sealed record BenchRefusal(string Title, ValueList<string> Reasons);
 
-/// <summary>Lets the planner arrange what the hands left open. One question at a time; its answer is one move, undone like any other.</summary>
-public sealed class BenchPlanner(PlanQueue queue, TimeProvider time) : IDisposable
+/// <summary>
+/// Lets the planner arrange what the hands left open; what is locked stays exactly where it stands. One question at a time; its answer is one move, undone
+/// like any other.
+/// </summary>
+public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider time) : IDisposable
 {
     private bool left;
+    private bool tidying;
 
     /// <summary>Raised on any thread when something to show has changed.</summary>
     public event Action? Changed;
@@ -22,11 +26,31 @@ public sealed class BenchPlanner(PlanQueue queue, TimeProvider time) : IDisposab
     /// <summary>Null unless the last question could not be answered with a rig.</summary>
     public BenchRefusal? Refusal { get; private set; }
 
-    /// <summary>Places the same things anew around those that are locked.</summary>
-    public Task FitAsync(BoardEditor editor) => AskAsync(editor, BenchQuestions.SameThings(editor.Problem, editor.Edit), best => Refitted(editor, best), "Fitted the rest around what is locked");
+    /// <summary>Stands the same things anew, with shorter leads and an easier reach; audio order and hook-up stay as they are.</summary>
+    public Task TidyAsync(BoardEditor editor) => AskAsync(editor, tidying: true, async run => await run.TidyAsync(queue, tidy, editor.Rig) switch
+    {
+        TidyOutcome.Tidied tidied => Taken(editor, tidied.Rig, editor.Edit.Locked.Count == 0 ? "Tidied" : "Fitted the rest around what is locked"),
+        TidyOutcome.NoRoom noRoom => NoRoom(noRoom.Conflict),
+        null => Full,
+        _ => Unanswered,
+    });
 
-    /// <summary>Plans the event again with what is locked where it stands; anything else may come or go.</summary>
-    public Task PlanAnewAsync(BoardEditor editor) => AskAsync(editor, BenchQuestions.Anew(editor.Problem, editor.Edit), best => best.Rig, "Planned the rest anew");
+    /// <summary>Plans the event again; anything that is not locked may come or go.</summary>
+    public Task PlanAgainAsync(BoardEditor editor) => AskAsync(editor, tidying: false, async run => await run.AskAsync(queue) switch
+    {
+        QueueAnswer.Answered { Outcome: PlanOutcome.Proposed proposed } => Taken(editor, proposed.Best.Rig, "Planned again"),
+        QueueAnswer.Answered { Outcome: PlanOutcome.Impossible impossible } => NoRoom(impossible.Conflict),
+        QueueAnswer.Full => Full,
+        _ => Unanswered,
+    });
+
+    /// <summary>How the running question is getting on; null where it is told in wants.</summary>
+    public string? ProgressIn(LengthUnit unit) => (tidying, Run?.Latest?.Best) switch
+    {
+        (false, _) => null,
+        (true, null) => "Looking for a place for everything.",
+        (true, { } best) => $"Everything stands, with {LengthText.Format(best.Score.Leads, unit)} of patch lead so far.",
+    };
 
     public void Stop() => Run?.Stop();
 
@@ -39,39 +63,43 @@ public sealed class BenchPlanner(PlanQueue queue, TimeProvider time) : IDisposab
         Stop();
     }
 
-    /// <summary>Where things stand is the planner's; the audio order stays the musician's, and so does the hook-up if it holds.</summary>
-    private static Rig Refitted(BoardEditor editor, Proposal best)
-    {
-        var kept = editor.Rig with { Placements = best.Rig.Placements, Supply = best.Rig.Supply };
-        var fedAnew = kept with { HookUp = best.Rig.HookUp };
-        return RuleBook.Check(editor.Problem, kept).Count <= RuleBook.Check(editor.Problem, fedAnew).Count ? kept : fedAnew;
-    }
+    private static BenchRefusal Full => new("Several plans are being worked out already. Nothing was tried", ["Ask again in a moment."]);
 
-    private async Task AskAsync(BoardEditor editor, RigProblemDraft draft, Func<Proposal, Rig> taken, string words)
+    private static BenchRefusal Unanswered => new("The search ended before an answer was found. The board is as it was", ["Ask again, or unlock something."]);
+
+    private static BenchRefusal NoRoom(ValueList<ConflictPart> conflict) => new("Proved: it cannot be done", conflict.Select(part => part.Sentence).ToValueList());
+
+    private static RigProblemDraft Question(RigProblem problem, BoardEdit edit) => problem.Draft with
+    {
+        Options = problem.Options with { Arrange = true, Alternatives = 0, Fixed = edit.Locked.Select(edit.PlacementOf).OfType<Placement>().ToValueList() },
+    };
+
+    private async Task AskAsync(BoardEditor editor, bool tidying, Func<PlanRun, Task<BenchRefusal?>> ask)
     {
         if (Run is not null)
             return;
         Forget();
-        if (RigProblem.Create(draft) is ProblemCheck.Refused refused)
-            Refusal = new("This cannot be asked as it stands", refused.Complaints.Select(complaint => complaint.Message).ToValueList());
-        else if (RigProblem.Create(draft) is ProblemCheck.Accepted accepted)
-            await AskAsync(editor, accepted.Problem, taken, words);
+        switch (RigProblem.Create(Question(editor.Problem, editor.Edit)))
+        {
+            case ProblemCheck.Refused refused:
+                Refusal = new("This cannot be asked as it stands", refused.Complaints.Select(complaint => complaint.Message).ToValueList());
+                break;
+            case ProblemCheck.Accepted accepted:
+                this.tidying = tidying;
+                await RunAsync(accepted.Problem, ask);
+                break;
+        }
+
         Changed?.Invoke();
     }
 
-    private async Task AskAsync(BoardEditor editor, RigProblem problem, Func<Proposal, Rig> taken, string words)
+    private async Task RunAsync(RigProblem problem, Func<PlanRun, Task<BenchRefusal?>> ask)
     {
         using var run = Run = new PlanRun(problem, time, () => Changed?.Invoke());
         Changed?.Invoke();
         try
         {
-            var answer = await run.AskAsync(queue);
-            if (left)
-                return;
-            if (answer is QueueAnswer.Answered { Outcome: PlanOutcome.Proposed { Best: var best } })
-                editor.Take(taken(best), words);
-            else
-                Refusal = Refused(answer);
+            Refusal = await ask(run);
         }
         finally
         {
@@ -79,10 +107,10 @@ public sealed class BenchPlanner(PlanQueue queue, TimeProvider time) : IDisposab
         }
     }
 
-    private static BenchRefusal Refused(QueueAnswer answer) => answer switch
+    private BenchRefusal? Taken(BoardEditor editor, Rig rig, string words)
     {
-        QueueAnswer.Full => new("Several plans are being worked out already. Nothing was tried", ["Ask again in a moment."]),
-        QueueAnswer.Answered { Outcome: PlanOutcome.Impossible impossible } => new("Proved: it cannot be done. These do not hold together", impossible.Conflict.Select(part => part.Sentence).ToValueList()),
-        _ => new("The search ended before an answer was found. The board is as it was", ["Ask again, or unlock something."]),
-    };
+        if (!left)
+            editor.Take(rig, words);
+        return null;
+    }
 }

@@ -23,7 +23,7 @@ public sealed class BenchPlannerTests
         editor.ToggleLock(Echo);
         Assert.NotEmpty(editor.Violations);
 
-        await Real().FitAsync(editor);
+        await Real().TidyAsync(editor);
 
         Assert.Equal((50, 0), editor.At(Echo));
         Assert.Empty(editor.Violations);
@@ -39,7 +39,7 @@ public sealed class BenchPlannerTests
         editor.Remove(Tuner);
         editor.MoveTo(Echo, new(-30.Mm, 0.Mm));
 
-        await Real().FitAsync(editor);
+        await Real().TidyAsync(editor);
 
         Assert.Equal([Echo], editor.Rig.Placements.Select(placement => placement.Id));
         Assert.Equal(["musts-covered"], editor.Violations.Select(fault => fault.RuleId));
@@ -53,7 +53,7 @@ public sealed class BenchPlannerTests
         editor.MoveTo(Echo, new(77.Mm, 5.Mm));
         editor.ToggleLock(Echo);
 
-        await Real().PlanAnewAsync(editor);
+        await Real().PlanAgainAsync(editor);
 
         Assert.Equal((77, 5), editor.At(Echo));
         Assert.Empty(editor.Violations);
@@ -69,7 +69,7 @@ public sealed class BenchPlannerTests
         var before = editor.Edit;
         var planner = Real();
 
-        await planner.FitAsync(editor);
+        await planner.TidyAsync(editor);
 
         Assert.Equal(before, editor.Edit);
         Assert.StartsWith("Proved", planner.Refusal!.Title, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public sealed class BenchPlannerTests
         editor.ToggleLock(Echo);
         var planner = Real();
 
-        await planner.FitAsync(editor);
+        await planner.TidyAsync(editor);
 
         Assert.Contains(planner.Refusal!.Reasons, reason => reason.Contains("echo", StringComparison.Ordinal));
     }
@@ -95,16 +95,19 @@ public sealed class BenchPlannerTests
     public async Task Stopping_gives_the_best_so_far_or_leaves_the_board()
     {
         var started = new TaskCompletionSource();
-        using var queue = new PlanQueue(async (_, _, cancel) =>
-        {
-            started.SetResult();
-            await Task.Delay(Timeout.Infinite, cancel).ContinueWith(_ => { }, TaskScheduler.Default);
-            return new PlanOutcome.Undecided(0, TimeSpan.Zero);
-        });
-        using var planner = new BenchPlanner(queue, TimeProvider.System);
+        using var queue = new PlanQueue((_, _, _) => throw new InvalidOperationException("asked"));
+        using var planner = new BenchPlanner(
+            queue,
+            async (_, _, _, cancel) =>
+            {
+                started.SetResult();
+                await Task.Delay(Timeout.Infinite, cancel).ContinueWith(_ => { }, TaskScheduler.Default);
+                return new TidyOutcome.Undecided();
+            },
+            TimeProvider.System);
         var editor = Editor();
 
-        var fitting = planner.FitAsync(editor);
+        var fitting = planner.TidyAsync(editor);
         await started.Task;
         Assert.NotNull(planner.Run);
         planner.Stop();
@@ -119,12 +122,15 @@ public sealed class BenchPlannerTests
     public async Task Where_too_many_wait_nothing_is_tried()
     {
         using var queue = new PlanQueue((_, _, _) => throw new InvalidOperationException("asked"), atOnce: 0, waiting: 0);
-        using var planner = new BenchPlanner(queue, TimeProvider.System);
+        using var planner = new BenchPlanner(queue, Tidy, TimeProvider.System);
 
-        await planner.FitAsync(Editor());
+        await planner.TidyAsync(Editor());
 
         Assert.Contains("Nothing was tried", planner.Refusal!.Title);
     }
 
-    private static BenchPlanner Real() => new(new PlanQueue((problem, progress, cancel) => Planner.PlanAsync(problem, null, progress, cancel)), TimeProvider.System);
+    private static BenchPlanner Real() => new(new PlanQueue((problem, progress, cancel) => Planner.PlanAsync(problem, null, progress, cancel)), Tidy, TimeProvider.System);
+
+    private static Task<TidyOutcome> Tidy(RigProblem problem, Rig rig, IProgress<TidyOutcome.Tidied>? progress, CancellationToken cancel) =>
+        Planner.TidyAsync(problem, rig, null, progress, cancel);
 }
