@@ -10,9 +10,6 @@ namespace GigRig.Data;
 /// </summary>
 internal sealed class RigHistory : SaveChangesInterceptor
 {
-    /// <summary>Versions kept of one rig, beside those that links show.</summary>
-    public const int Most = 50;
-
     public override InterceptionResult<int> SavingChanges(DbContextEventData eventData, InterceptionResult<int> result)
     {
         Keep((GigRigDb)eventData.Context!);
@@ -49,7 +46,7 @@ internal sealed class RigHistory : SaveChangesInterceptor
         var old = await db.RigVersions.AsNoTracking()
             .Where(version => version.RigId == rig && !db.ShareLinks.Any(link => link.RigId == rig && link.FrozenVersion == version.Number))
             .OrderByDescending(version => version.Number)
-            .Skip(Most - 1)
+            .Skip(RigVersion.MostKept - 1)
             .Select(version => new RigVersionRow { OwnerId = version.OwnerId, RigId = version.RigId, Number = version.Number, Version = version.Version })
             .ToListAsync(cancel);
         db.RemoveRange(old);

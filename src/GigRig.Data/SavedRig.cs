@@ -14,4 +14,8 @@ public sealed record RigSummary(string Name, string Note, string EventName, stri
 /// <param name="Number">Rises with time, with gaps: renaming counts too.</param>
 /// <param name="Name">The rig's name at the time.</param>
 /// <param name="Devices">Boxes on the board.</param>
-public sealed record RigVersion(int Number, string Name, int Devices, DateTime SavedUtc);
+public sealed record RigVersion(int Number, string Name, int Devices, DateTime SavedUtc)
+{
+    /// <summary>Versions kept of one rig, beside those that links show.</summary>
+    public const int MostKept = 50;
+}

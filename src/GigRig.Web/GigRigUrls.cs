@@ -13,6 +13,9 @@ public static class GigRigUrls
     public const string Rigs = "/rigs";
     public const string RigRoute = "/rigs/{Id:guid}";
     public const string RigBoardRoute = "/rigs/{Id:guid}/board";
+    public const string RigHistoryRoute = "/rigs/{Id:guid}/history";
+    public const string RigVersionRoute = "/rigs/{Id:guid}/history/{Number:int}";
+    public const string RigSwapRoute = "/rigs/{Id:guid}/swap";
     public const string RigCopyRoute = "/rigs/{Id:guid}/copy";
     public const string Library = "/library";
     public const string LibraryFile = "/library/file";
@@ -31,6 +34,10 @@ public static class GigRigUrls
 
     /// <summary>Name of the query parameter that picks an event type on the planning page.</summary>
     public const string PlanEventKey = "event";
+
+    /// <summary>Names of the query parameters that say which two rigs a swap list is between.</summary>
+    public const string SwapFromKey = "from";
+    public const string SwapToKey = "to";
 
     private const string SharedPrefix = "/s/";
     private const string ApiPrefix = "/api/";
@@ -51,6 +58,15 @@ public static class GigRigUrls
 
     /// <summary>The workbench: the board of a rig, arranged by hand.</summary>
     public static string RigBoard(Guid id) => $"{Rig(id)}/board";
+
+    public static string RigHistory(Guid id) => $"{Rig(id)}/history";
+
+    public static string RigVersion(Guid id, int number) => $"{RigHistory(id)}/{number}";
+
+    public static string RigSwap(Guid id) => $"{Rig(id)}/swap";
+
+    /// <summary>What changed between a version and the rig as it is.</summary>
+    public static string RigSwap(Guid id, int from) => $"{RigSwap(id)}?{SwapFromKey}={from}&{SwapToKey}=now";
 
     /// <summary>A rig as one file, with what was ticked in it.</summary>
     public static string RigCopy(Guid id, bool notes, bool values, bool places) =>

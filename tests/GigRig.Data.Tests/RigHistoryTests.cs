@@ -59,14 +59,14 @@ public sealed class RigHistoryTests
         await using var library = await LibraryOnDisk.NewAsync();
         var rig = await MoveAsync(library, await library.Rigs.AddAsync("Jam", "", Problem, At(0), Cancel), 1);
         var link = await library.Links.CreateAsync(rig.Id, new("band", Frozen: 2), Cancel);
-        for (var x = 2; x < RigHistory.Most + 5; x++)
+        for (var x = 2; x < RigVersion.MostKept + 5; x++)
             rig = await MoveAsync(library, rig, x);
 
         var numbers = (await library.Rigs.VersionsAsync(rig.Id, Cancel)).Select(version => version.Number).ToList();
 
-        Assert.Equal(RigHistory.Most + 1, numbers.Count);
+        Assert.Equal(RigVersion.MostKept + 1, numbers.Count);
         Assert.Equal((rig.Version, 2), (numbers[0], numbers[^1]));
-        Assert.Equal(rig.Version - RigHistory.Most + 1, numbers[^2]);
+        Assert.Equal(rig.Version - RigVersion.MostKept + 1, numbers[^2]);
         Assert.Equal(At(1), (await library.Shared.FindAsync(link, Cancel))!.Rig);
     }
 

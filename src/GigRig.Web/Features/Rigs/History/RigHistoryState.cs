@@ -1,0 +1,55 @@
+using GigRig.Data;
+using GigRig.Domain;
+
+namespace GigRig.Web.Features.Rigs.History;
+
+/// <summary>A rig's versions, and one of them to look at or to go back to.</summary>
+public sealed class RigHistoryState(RigStore rigs)
+{
+    public bool IsLoaded { get; private set; }
+
+    /// <summary>Null where there is no such rig.</summary>
+    public Stored<SavedRig>? Rig { get; private set; }
+
+    /// <summary>The latest first; that one is the rig as it is.</summary>
+    public ValueList<RigVersion> Versions { get; private set; }
+
+    /// <summary>The version asked for; null where there is none, or it can't be read.</summary>
+    public SavedRig? Shown { get; private set; }
+
+    /// <summary>Why something can't be read; empty where all can.</summary>
+    public string Fault { get; private set; } = "";
+
+    /// <param name="number">The version to look at; null for none.</param>
+    public async Task LoadAsync(Guid id, int? number = null)
+    {
+        try
+        {
+            Fault = "";
+            Versions = await rigs.VersionsAsync(id);
+            Rig = await rigs.FindAsync(id);
+            Shown = number is { } wanted ? await rigs.FindVersionAsync(id, wanted) : null;
+        }
+        catch (UnreadableRigException unreadable)
+        {
+            Fault = unreadable.Message;
+        }
+
+        IsLoaded = true;
+    }
+
+    /// <summary>Saves an old version as the latest.</summary>
+    /// <exception cref="StaleVersionException">The rig was changed meanwhile; it is loaded anew and nothing was written.</exception>
+    public async Task GoBackAsync(int number)
+    {
+        var mine = Rig ?? throw new InvalidOperationException("There is no rig to change.");
+        try
+        {
+            Rig = await rigs.GoBackAsync(mine.Id, mine.Version, number);
+        }
+        finally
+        {
+            await LoadAsync(mine.Id, number);
+        }
+    }
+}
