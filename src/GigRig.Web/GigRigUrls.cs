@@ -1,3 +1,5 @@
+using GigRig.Web.Shared.Help;
+
 namespace GigRig.Web;
 
 /// <summary>Every address of the app. Nothing else spells one out.</summary>
@@ -17,6 +19,7 @@ public static class GigRigUrls
     public const string RigVersionRoute = "/rigs/{Id:guid}/history/{Number:int}";
     public const string RigSwapRoute = "/rigs/{Id:guid}/swap";
     public const string RigCopyRoute = "/rigs/{Id:guid}/copy";
+    public const string Glossary = "/words";
     public const string Library = "/library";
     public const string LibraryFile = "/library/file";
     public const string SharedRoute = "/s/{Token}";
@@ -58,6 +61,9 @@ public static class GigRigUrls
 
     /// <summary>The workbench: the board of a rig, arranged by hand.</summary>
     public static string RigBoard(Guid id) => $"{Rig(id)}/board";
+
+    /// <summary>Where a word of the glossary is explained.</summary>
+    public static string Word(string word) => $"{Glossary}#{WordAnchor.Of(word)}";
 
     public static string RigHistory(Guid id) => $"{Rig(id)}/history";
 

@@ -7,6 +7,12 @@ window.gigrigDisplay = {
   chooseUnit(choice) {
     this.remember("gigrig-unit", choice, choice === "millimetres");
   },
+  knows(name) {
+    return document.cookie.split("; ").some((part) => part.startsWith(`${name}=`));
+  },
+  theme() {
+    return document.documentElement.dataset.theme ?? "system";
+  },
   remember(name, value, isDefault) {
     document.cookie = `${name}=${value}; path=/; max-age=${isDefault ? 0 : 60 * 60 * 24 * 365}; samesite=lax`;
   },

@@ -32,6 +32,9 @@ public sealed record PlanOffer(
         library.Adapters,
         roles.Select(role => new RoleTitle(role.Item.Role, role.Item.Title)).ToValueList());
 
+    /// <summary>What may be pinned or banned.</summary>
+    public IReadOnlySet<GearId> Ids => Devices.Select(device => device.Id).Concat(OffBoard.Select(item => item.Id)).ToHashSet();
+
     public bool LacksEvents => Events.Count == 0;
 
     public bool LacksBoards => Boards.Count == 0;

@@ -31,7 +31,10 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
     /// <summary>Null until a first answer, and once another question is picked.</summary>
     public PlanAnswer? Answer { get; private set; }
 
-    /// <summary>Whether pins or bans were changed since the answer.</summary>
+    /// <summary>Which of the proposed rigs is looked at; null where none was proposed.</summary>
+    public Proposal? Shown { get; private set; }
+
+    /// <summary>Whether pins, bans or the number of other ways were changed since the answer.</summary>
     public bool WishesChanged { get; private set; }
 
     /// <summary>Why the question could not be asked.</summary>
@@ -40,8 +43,11 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
     /// <summary>Whether too many others were waiting when it was asked.</summary>
     public bool TurnedAway { get; private set; }
 
-    public async Task LoadAsync(CancellationToken cancel = default) =>
+    public async Task LoadAsync(CancellationToken cancel = default)
+    {
         Offer = PlanOffer.Of(await gear.AllAsync(cancel), await events.AllAsync(cancel), await roles.AllAsync(cancel));
+        Wish(Wishes.Among(Offer.Ids));
+    }
 
     public void Select(PlanSelection selection)
     {
@@ -56,9 +62,24 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
 
     public void ToggleBan(GearId id) => Wish(Wishes.ToggleBan(id));
 
+    public void Wish(PlanWishes wishes)
+    {
+        if (wishes == Wishes)
+            return;
+        (Wishes, WishesChanged) = (wishes, Answer is not null);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Looks at another of the proposed rigs.</summary>
+    public void Show(Proposal proposal)
+    {
+        Shown = proposal;
+        Changed?.Invoke();
+    }
+
     /// <summary>Asks for the best rig. Does nothing while a plan is under way.</summary>
     public Task PlanAsync() =>
-        Offer is { CanPlan: true } offer ? AskAsync(offer.Draft(Selection, PlanOptions.Default with { Pin = Wishes.Pinned, Ban = Wishes.Banned }), "") : Task.CompletedTask;
+        Offer is { CanPlan: true } offer ? AskAsync(offer.Draft(Selection, Options(Wishes)), "") : Task.CompletedTask;
 
     /// <summary>Asks as if a suggested change were made. The library and the event type stay as they are.</summary>
     public Task TryOutAsync(Repair repair) => AskAsync(repair.Changed, repair.Sentence);
@@ -69,11 +90,11 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
     /// <exception cref="InvalidOperationException">There is no proposed rig, or the name is empty.</exception>
     public async Task<Guid> SaveAsync(string name, CancellationToken cancel = default)
     {
-        if (Answer is not { Outcome: PlanOutcome.Proposed proposed } answer)
+        if (Answer is not { } answer || Shown is not { } shown)
             throw new InvalidOperationException("There is no proposed rig to save. Plan one first.");
         if (string.IsNullOrWhiteSpace(name))
             throw new InvalidOperationException("A saved rig needs a name.");
-        return (await rigs.AddAsync(name.Trim(), answer.AsIf.Length > 0 ? $"Planned as if: {answer.AsIf}" : "", answer.Problem, proposed.Best.Rig, cancel)).Id;
+        return (await rigs.AddAsync(name.Trim(), answer.AsIf.Length > 0 ? $"Planned as if: {answer.AsIf}" : "", answer.Problem, shown.Rig, cancel)).Id;
     }
 
     public void Dispose()
@@ -82,11 +103,8 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
         Stop();
     }
 
-    private void Wish(PlanWishes wishes)
-    {
-        (Wishes, WishesChanged) = (wishes, true);
-        Changed?.Invoke();
-    }
+    private static PlanOptions Options(PlanWishes wishes) =>
+        PlanOptions.Default with { Pin = wishes.Pinned, Ban = wishes.Banned, Alternatives = wishes.Alternatives };
 
     private async Task AskAsync(RigProblemDraft draft, string asIf)
     {
@@ -116,6 +134,7 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
                 return;
             TurnedAway = answer is QueueAnswer.Full;
             Answer = answer is QueueAnswer.Answered { Outcome: var outcome } ? new(problem, outcome, asIf) : null;
+            Shown = (Answer?.Outcome as PlanOutcome.Proposed)?.Best;
         }
         finally
         {
@@ -124,5 +143,5 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
         }
     }
 
-    private void Forget() => (Answer, WishesChanged, Complaints, TurnedAway) = (null, false, [], false);
+    private void Forget() => (Answer, Shown, WishesChanged, Complaints, TurnedAway) = (null, null, false, [], false);
 }

@@ -46,6 +46,37 @@ public sealed class PlanPageTests : PageTest
     }
 
     [Fact]
+    public async Task Pins_and_bans_are_in_the_address_and_come_from_it()
+    {
+        var page = await PlannedAsync();
+        await page.Find("button[aria-label='Ban Pocket tuner: it must stay home']").ClickAsync();
+        page.WaitForAssertion(() => Assert.Contains("ban=", Address));
+
+        var again = Render<PlanPage>();
+        again.WaitForAssertion(() => Button(again, "Propose a rig"));
+        await Button(again, "Propose a rig").ClickAsync();
+
+        again.WaitForAssertion(() => Assert.Equal("Proved impossible", again.Find("h2").TextContent));
+    }
+
+    [Fact]
+    public async Task Other_ways_can_be_looked_at_and_the_one_that_is_looked_at_is_saved()
+    {
+        await Library.WithAsync(A.Device("second").Doing("tuner") with { Name = "Second tuner" });
+        Navigation.NavigateTo(GigRigUrls.Plan + "?others=1");
+        var page = await PlannedAsync();
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".plan-ways li").Count));
+
+        await Button(page, "Other way 1").ClickAsync();
+        await page.Find("form.plan-save").SubmitAsync();
+
+        var best = page.FindAll(".plan-ways button")[0];
+        Assert.Equal("false", best.GetAttribute("aria-pressed"));
+        var saved = (await Library.Rigs.FindAsync(Assert.Single(await Library.Rigs.AllAsync(Cancel)).Id, Cancel))!.Item;
+        Assert.Contains($"without {saved.Problem.NameOf(saved.Problem.Devices.First(device => !saved.Rig.Holds(device.Id)).Id)}", page.Find(".plan-ways").TextContent);
+    }
+
+    [Fact]
     public async Task Saving_keeps_the_rig_and_goes_to_its_page()
     {
         var page = await PlannedAsync();
