@@ -12,7 +12,7 @@ public sealed class PagesTests(Chromium chromium) : BrowserTest(chromium)
     private static readonly string[] Urls =
     [
         GigRigUrls.Home, GigRigUrls.Gear, GigRigUrls.GearTable, .. new[] { "device", "board", "supply", "amp", "off-board", "lead", "instrument" }.Select(GigRigUrls.NewGear),
-        GigRigUrls.Events, GigRigUrls.NewEventType, GigRigUrls.Rigs, GigRigUrls.Library, GigRigUrls.NotFound,
+        GigRigUrls.Events, GigRigUrls.NewEventType, GigRigUrls.Rigs, GigRigUrls.Library, GigRigUrls.Glossary, GigRigUrls.NotFound,
     ];
 
     [Fact]

@@ -54,7 +54,7 @@ internal static class ScenePicture
         foreach (var lead in scene.Leads)
             Lead(canvas, lead, pixel);
         foreach (var body in scene.Bodies)
-            BodyOf(canvas, body, pixel);
+            BodyOf(canvas, body, (float)scene.TextSize, pixel);
     }
 
     private static void Box(SKCanvas canvas, SceneArea area, SKColor fill, SKColor edge, float width)
@@ -78,7 +78,7 @@ internal static class ScenePicture
         canvas.DrawPath(path, line);
     }
 
-    private static void BodyOf(SKCanvas canvas, SceneBody body, float pixel)
+    private static void BodyOf(SKCanvas canvas, SceneBody body, float textSize, float pixel)
     {
         Box(canvas, body.Area, Body, Edge, 2 * pixel);
         using var front = Line(Edge, 6 * pixel);
@@ -93,7 +93,7 @@ internal static class ScenePicture
         canvas.Scale(room * 0.6f / 24);
         canvas.DrawPath(glyph, line);
         canvas.Restore();
-        Number(canvas, body, room * 0.13f, pixel);
+        Number(canvas, body, Math.Min(textSize * 0.9f, room * 0.25f), pixel);
     }
 
     private static void Number(SKCanvas canvas, SceneBody body, float radius, float pixel)

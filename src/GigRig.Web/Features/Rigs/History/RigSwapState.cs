@@ -24,6 +24,12 @@ public sealed class RigSwapState(RigStore rigs)
     /// <summary>What can be chosen on either side.</summary>
     public IReadOnlyList<SwapSide> Sides { get; private set; } = [];
 
+    /// <summary>Key of what is on the first side.</summary>
+    public string From { get; private set; } = SwapSide.AsItIs;
+
+    /// <summary>Key of what is on the second side; null until chosen.</summary>
+    public string? To { get; private set; }
+
     /// <summary>Null where it is not there any more, or can't be read.</summary>
     public SavedRig? First { get; private set; }
 
@@ -46,9 +52,13 @@ public sealed class RigSwapState(RigStore rigs)
             .. versions.Skip(1).Select(version => new SwapSide($"{version.Number}", $"{version.Name}, as of {version.SavedUtc.ToLocalTime():d MMM yyyy, HH:mm}")),
             .. (await rigs.AllAsync()).Where(rig => rig.Id != id).Select(rig => new SwapSide($"{rig.Id}", rig.Item.Name)),
         ];
-        First = await FindAsync(id, from ?? SwapSide.AsItIs);
-        Second = to is null ? null : await FindAsync(id, to);
+        (From, To) = (KeyOf(from ?? SwapSide.AsItIs), to is null ? null : KeyOf(to));
+        First = await FindAsync(id, From);
+        Second = To is null ? null : await FindAsync(id, To);
         IsLoaded = true;
+
+        // The latest version is the rig as it is.
+        string KeyOf(string key) => versions.Count > 0 && key == $"{versions[0].Number}" ? SwapSide.AsItIs : key;
     }
 
     /// <summary>Null until both sides are there.</summary>
