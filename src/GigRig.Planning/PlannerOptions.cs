@@ -17,6 +17,9 @@ public sealed record PlannerOptions
     /// <summary>How long one question of fit may take before it is left open, in the solver's own seconds of work. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);
 
+    /// <summary>How many states of outlets one question of power may look at before it is left open.</summary>
+    public int PowerStates { get; init; } = UsualPowerStates;
+
     /// <summary>How long one test may take while a misfit set is made smaller, in the solver's own seconds of work.</summary>
     public TimeSpan ShrinkBudget { get; init; } = TimeSpan.FromMilliseconds(60);
 
@@ -31,4 +34,9 @@ public sealed record PlannerOptions
 
     /// <summary>Whether the first rule-clean rig will do.</summary>
     internal bool FirstWillDo { get; init; }
+
+    internal const int UsualPowerStates = 300_000;
+
+    /// <summary>Eight times the work for a single question of fit or power.</summary>
+    internal PlannerOptions Harder() => this with { FitBudget = 8 * FitBudget, PowerStates = (int)Math.Min(8L * PowerStates, int.MaxValue) };
 }

@@ -34,7 +34,8 @@ internal sealed class RigBuilder(Question question)
 
     private Proposal Judged(Rig rig) => new(rig, Scorer.Score(question.Problem, rig), Coverage.Of(question.Problem, rig));
 
-    private Rig RigOf(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
+    /// <summary>Not judged yet.</summary>
+    public Rig RigOf(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
     {
         var placements = standings.Where(s => s.Item < choice.Devices.Count)
             .Select(s => PlacementOf(question.Candidates[choice.Devices[s.Item]], s))

@@ -15,6 +15,9 @@ public sealed class RigPlanner
     /// <summary>A search that does not end by itself leaves some of the time for arranging what it found, or for saying why it found nothing.</summary>
     private const double SearchShare = 0.85;
 
+    /// <summary>How often what was left open is asked again.</summary>
+    private const int MostTimesHarder = 3;
+
     /// <summary>Runs in the background for at most the problem's time limit. Calling it off keeps the best rig so far and never throws.</summary>
     /// <param name="progress">Told of each better rig as it is found.</param>
     public Task<PlanOutcome> PlanAsync(RigProblem problem, PlannerOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default) =>
@@ -41,18 +44,37 @@ public sealed class RigPlanner
         if (Faults.Of(problem) is { Count: > 0 } faults)
             return Faulty(problem, faults, options, clock);
         var question = new Question(problem);
-        var fitter = new Fitter(question.Surface, options);
-        RigSearch? search = null;
-        search = new RigSearch(question, options, fitter, clock.Within(SearchShare * clock.Left)) { Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)) };
-        search.Run();
+        var search = Search(question, options, progress, clock);
         if (search.Best is { } best)
-            return Propose(question, options, fitter, search, best, progress, clock);
+            return Propose(question, options, search, best, progress, clock);
         if (!search.IsClosed)
             return new PlanOutcome.Undecided(search.Bound, clock.Elapsed);
         if (!options.Explain)
             return new PlanOutcome.Impossible(Facts.Of(problem).Select(f => f.AsPart()).ToValueList(), [], clock.Elapsed);
         var conflict = new ConflictFinder(problem, options, clock).Find();
         return new PlanOutcome.Impossible(conflict, new RepairFinder(problem, options, clock).For(conflict), clock.Elapsed);
+    }
+
+    /// <summary>Where questions of fit or power were left open for want of work, not of time, all is asked again with more work for each.</summary>
+    private static RigSearch Search(Question question, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
+    {
+        var time = clock.Within(SearchShare * clock.Left);
+        RigSearch? last = null;
+        for (var times = 0; ; times++, options = options.Harder())
+        {
+            RigSearch? search = null;
+            search = new RigSearch(question, options, new Fitter(question.Surface, options), time)
+            {
+                Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)),
+                KnownBound = last?.Bound ?? long.MaxValue,
+            };
+            if (last is { Best: { } best, BestChoice: { } choice })
+                search.Begin(best, choice);
+            search.Run();
+            last = search;
+            if (search.IsClosed || !search.IsLeftOpen || options.FirstWillDo || times == MostTimesHarder)
+                return search;
+        }
     }
 
     /// <summary>The broken rules, and who was fixed there.</summary>
@@ -65,7 +87,7 @@ public sealed class RigPlanner
         return new(conflict, options.Explain ? new RepairFinder(problem, options, clock).For(conflict) : [], clock.Elapsed);
     }
 
-    private static PlanOutcome Propose(Question question, PlannerOptions options, Fitter fitter, RigSearch search, Proposal best, IProgress<PlanProgress>? progress, Clock clock)
+    private static PlanOutcome Propose(Question question, PlannerOptions options, RigSearch search, Proposal best, IProgress<PlanProgress>? progress, Clock clock)
     {
         var arrange = question.Problem.Options.Arrange && !options.FirstWillDo;
         if (arrange)
@@ -74,7 +96,7 @@ public sealed class RigPlanner
         List<Choice> answered = [search.BestChoice!];
         while (search.IsClosed && alternatives.Count < question.Problem.Options.Alternatives && !clock.IsUp)
         {
-            var next = new RigSearch(question, options, fitter, clock);
+            var next = new RigSearch(question, options, search.Fitter, clock);
             foreach (var choice in answered)
                 next.Exclude(choice);
             next.Run();

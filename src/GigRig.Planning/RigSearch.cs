@@ -15,18 +15,26 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     private static readonly double[] Shares = [0.45, 0.6, 0.75, 0.85];
 
     private readonly RigBuilder builder = new(question);
-    private readonly ChoosingModel choosing = new(question, options.Seed);
+    private readonly Lazy<ChoosingModel> model = new(() => new(question, options.Seed, clock));
     private readonly List<Choice> answered = [];
 
     /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
     private long openWants = question.ListsEveryFeed ? -1 : AllWants(question);
+
+    public Fitter Fitter => fitter;
+
+    /// <summary>Made when it is first asked: a first rig should not wait for it.</summary>
+    private ChoosingModel Model => model.Value;
 
     public Proposal? Best { get; private set; }
 
     /// <summary>Whether nothing better is left, nor anything set aside that might be.</summary>
     public bool IsClosed { get; private set; }
 
-    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Max(Math.Max(choosing.WantsBound, openWants), Best?.Score.Wants ?? 0);
+    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Min(KnownBound, Math.Max(Math.Max(model.IsValueCreated ? Model.WantsBound : AllWants(question), openWants), Best?.Score.Wants ?? 0));
+
+    /// <summary>What was proved before.</summary>
+    public long KnownBound { get; init; } = long.MaxValue;
 
     /// <summary>Called with each better rig.</summary>
     public Action<Proposal>? Found { get; init; }
@@ -39,23 +47,39 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     public void Exclude(Choice choice)
     {
         answered.Add(choice);
-        choosing.NoGoods.ForbidOnly(choice);
+        Model.NoGoods.ForbidOnly(choice);
     }
 
     public Choice? BestChoice { get; private set; }
 
+    /// <summary>Whether something was set aside that more work on single questions might settle.</summary>
+    public bool IsLeftOpen => openWants >= 0 && question.ListsEveryFeed && !clock.IsUp;
+
+    /// <summary>A rig that is known already.</summary>
+    public void Begin(Proposal proposal, Choice choice)
+    {
+        Best = proposal;
+        BestChoice = choice;
+    }
+
     public void Run()
     {
+        if (Best is null && answered.Count == 0)
+            BeginQuickly();
+        if (clock.IsUp || (Best is not null && options.FirstWillDo))
+            return;
+        if (Best is { } known)
+            Model.MustBeat(known.Score);
         for (var round = 0; !clock.IsUp; round++)
         {
             if (round == options.RoundsBeforeGeometry && question.Candidates.Length <= options.MostPlacedTogether)
-                choosing.AddGeometry();
-            switch (choosing.Choose(clock, options.FirstWillDo))
+                Model.AddGeometry();
+            switch (Model.Choose(clock, options.FirstWillDo))
             {
                 case ChoosingAnswer.OutOfTime:
                     return;
                 case ChoosingAnswer.Exhausted:
-                    IsClosed = openWants < 0 && (Best is not null || choosing.IsSurelyExhausted(clock));
+                    IsClosed = openWants < 0 && (Best is not null || Model.IsSurelyExhausted(clock));
                     return;
                 case ChoosingAnswer.Chosen { Choice: var choice } chosen when TryChoice(choice):
                     if (chosen.IsBest || options.FirstWillDo)
@@ -72,12 +96,23 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         }
     }
 
+    private void BeginQuickly()
+    {
+        foreach (var (choice, standings, feeds) in new FirstRig(question, options, clock).Find())
+        {
+            if (builder.TryBuild(choice, standings, feeds) is { } proposal)
+                Accept(proposal, choice);
+            if (Best is not null && options.FirstWillDo)
+                return;
+        }
+    }
+
     /// <summary>Where the best set on paper does not stand, ever fuller boards give a rig to show and to beat.</summary>
     private void ClimbShares()
     {
         foreach (var share in Shares)
         {
-            if (choosing.ChooseWithin(share, clock) is ChoosingAnswer.Chosen { Choice: var choice } && !TryChoice(choice))
+            if (Model.ChooseWithin(share, clock) is ChoosingAnswer.Chosen { Choice: var choice } && !TryChoice(choice))
                 return;
         }
     }
@@ -98,9 +133,9 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                 TryPartOf(choice, shapes);
                 int[] devices = [.. misfit.Items.Where(i => i < choice.Devices.Count).Select(i => choice.Devices[i])];
                 if (misfit.RowExcess is { } excess)
-                    choosing.NoGoods.ForbidRow(devices, fitter.Rows, excess);
+                    Model.NoGoods.ForbidRow(devices, fitter.Rows, excess);
                 else
-                    choosing.NoGoods.ForbidMisfit(devices);
+                    Model.NoGoods.ForbidMisfit(devices);
                 return false;
             default:
                 TryPartOf(choice, shapes);
@@ -112,19 +147,19 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     /// <summary>Neither ruled out nor asked about again; from now on nothing is proved that this set could overthrow.</summary>
     private void SetAside(IReadOnlyList<int> devices)
     {
-        openWants = Math.Max(openWants, choosing.WantsBound);
-        choosing.NoGoods.ForbidOnly(devices);
+        openWants = Math.Max(openWants, Model.WantsBound);
+        Model.NoGoods.ForbidOnly(devices);
     }
 
     private IReadOnlyList<Feed>? Feed(IReadOnlyList<int> devices)
     {
         var fed = devices.Where(i => question.Candidates[i].Consumer is not null).ToArray();
-        switch (question.Power.Feed([.. fed.Select(i => question.Candidates[i].Consumer!)], clock))
+        switch (question.Power.Feed([.. fed.Select(i => question.Candidates[i].Consumer!)], clock, options.PowerStates))
         {
             case PowerAnswer.Fed answer:
                 return answer.Feeds;
             case PowerAnswer.Starved starved:
-                choosing.NoGoods.ForbidStarved([.. starved.Consumers.Select(c => fed[c])]);
+                Model.NoGoods.ForbidStarved([.. starved.Consumers.Select(c => fed[c])]);
                 return null;
             default:
                 SetAside(devices);
@@ -153,7 +188,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
             return true;
         Best = proposal;
         BestChoice = choice;
-        choosing.MustBeat(proposal.Score);
+        if (model.IsValueCreated)
+            Model.MustBeat(proposal.Score);
         Found?.Invoke(proposal);
         return true;
     }

@@ -32,7 +32,12 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
     [Fact]
     public Task Where_the_choosing_itself_places_things_from_the_start() =>
-        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenContest.AroundFixed, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems);
+        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenContest.AroundFixed, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems / 2);
+
+    /// <summary>What was left open is asked again with more work for each question, as long as there is time.</summary>
+    [Fact]
+    public Task With_little_work_for_a_single_question_of_power() =>
+        GenContest.Hungry.SampleAsync(draft => MatchAsync(draft, Quiet with { PowerStates = 20 }), iter: Problems / 2);
 
     /// <summary>Every question of fit that the quick placer does not answer is left open.</summary>
     [Fact]
@@ -59,7 +64,7 @@ public sealed class RigPlannerAgainstExhaustiveTests
                 Assert.True(!proposed.Proven || FourTiers(proposed.Best) == best.Score);
                 Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));
             }
-        }, iter: Problems);
+        }, iter: Problems / 2);
 
     [Fact]
     public Task Its_alternatives_are_the_next_best_sets_of_things() =>
@@ -74,7 +79,7 @@ public sealed class RigPlannerAgainstExhaustiveTests
             Assert.Equal(best, proposed.Alternatives.Prepend(proposed.Best).Select(FourTiers));
             Assert.All(proposed.Alternatives, alternative => Assert.Empty(NaiveRigChecker.Faults(problem, alternative.Rig)));
             Assert.Distinct(proposed.Alternatives.Prepend(proposed.Best).Select(p => string.Join(' ', p.Rig.Placements.Select(x => x.Id).Concat(p.Rig.OffBoard).Order())));
-        }, iter: Problems / 4);
+        }, iter: Problems / 6);
 
     private static NaiveScore FourTiers(Proposal proposal) => new(proposal.Score.Wants, proposal.Score.Rating, proposal.Score.Devices, proposal.Score.Mass.Value);
 

@@ -7,9 +7,10 @@ internal sealed class ChoiceVariables
 {
     private readonly Dictionary<(string Members, int Least), BoolVar> counts = [];
 
-    public ChoiceVariables(Question question)
+    public ChoiceVariables(Question question, Clock clock)
     {
         Question = question;
+        Clock = clock;
         Model = new CpModel();
         Devices = [.. question.Candidates.Select(c => Model.NewBoolVar($"takes {c.Id}"))];
         OffBoard = [.. question.OffBoard.Select(i => Model.NewBoolVar($"takes {i.Id}"))];
@@ -17,6 +18,9 @@ internal sealed class ChoiceVariables
     }
 
     public Question Question { get; }
+
+    /// <summary>Once it is up, what only makes the search faster need not be worked out.</summary>
+    public Clock Clock { get; }
 
     public CpModel Model { get; }
 

@@ -18,10 +18,10 @@ internal sealed class ChoosingModel
     private readonly int seed;
     private GeometryModel? geometry;
 
-    public ChoosingModel(Question question, int seed)
+    public ChoosingModel(Question question, int seed, Clock clock)
     {
         this.seed = seed;
-        variables = new(question);
+        variables = new(question, clock);
         var coverage = new CoverageParts(variables);
         LimitParts.Add(variables);
         PowerParts.Add(variables);

@@ -33,7 +33,7 @@ internal sealed class LineBound
     public static void Add(ChoiceVariables variables)
     {
         var bound = new LineBound(variables);
-        foreach (var lines in LineSets.Of(bound.stances.SelectMany(s => s).Concat(bound.supply), variables.Question.Surface.Depth / 2).Take(MostLineSets))
+        foreach (var lines in LineSets.Of(bound.stances.SelectMany(s => s).Concat(bound.supply), variables.Question.Surface.Depth / 2).Take(MostLineSets).TakeWhile(_ => !variables.Clock.IsUp))
         {
             foreach (var share in Shares)
                 bound.AddFor(lines, share);

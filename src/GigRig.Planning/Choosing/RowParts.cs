@@ -78,7 +78,7 @@ internal sealed class RowParts
 
     private void AddRow(Way[] row, List<(Way Way, BoolVar Crosses)> crossings)
     {
-        if (row.Length < 2)
+        if (row.Length < 2 || variables.Clock.IsUp)
             return;
         var (rights, leftOf) = (new SideKinds(row, s => s.RightSide), new SideKinds(row, s => s.LeftSide));
         List<LinearExpr> neighbours = [], used = [];
@@ -88,7 +88,7 @@ internal sealed class RowParts
         {
             for (var l = 0; l < leftOf.Kinds.Count; l++)
             {
-                var gap = rights.Kinds[r].Min(a => leftOf.Kinds[l].Min(b => PlugGap.Least(a.Stance, b.Stance)));
+                var gap = rights.Kinds[r].Min(a => variables.Clock.IsUp ? 0 : leftOf.Kinds[l].Min(b => PlugGap.Least(a.Stance, b.Stance)));
                 var times = variables.Model.NewIntVar(0, Math.Min(rights.Kinds[r].Length, leftOf.Kinds[l].Length), "neighbours");
                 neighbours.Add(times);
                 byRight[r].Add(times);

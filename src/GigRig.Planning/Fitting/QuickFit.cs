@@ -53,6 +53,9 @@ internal sealed class QuickFit(Surface surface, int seed)
         return layout;
     }
 
+    /// <summary>Where one more thing is stood; null where there is no room.</summary>
+    public (int Pose, int X, int Y)? BestSpot(Layout layout, Shape shape) => BestSpot(layout, shape, Likings[0]);
+
     private (int Pose, int X, int Y)? BestSpot(Layout layout, Shape shape, Func<int, int, Pose, long> liking)
     {
         if (shape.Poses is [{ Spot: var (fixedX, fixedY) } only])

@@ -9,15 +9,13 @@ namespace GigRig.Planning.Powering;
 /// </summary>
 internal sealed class PowerSearch(OutletClass[] classes, PowerAdapters adapters, int? totalCurrent)
 {
-    /// <summary>States looked at for one question before it is left open. A count, not a time, so that a busy machine changes nothing.</summary>
-    private const int MostStates = 300_000;
-
     /// <summary>The same while a starved set is made smaller.</summary>
     private const int MostStatesToShrink = 3_000;
 
-    public PowerAnswer Feed(IReadOnlyList<Consumer> consumers, Clock clock)
+    /// <param name="mostStates">Looked at before the question is left open. A count, not a time, so that a busy machine changes nothing.</param>
+    public PowerAnswer Feed(IReadOnlyList<Consumer> consumers, Clock clock, int mostStates = PlannerOptions.UsualPowerStates)
     {
-        switch (Solve(consumers, MostStates, clock))
+        switch (Solve(consumers, mostStates, clock))
         {
             case (HookUpSearch.End.Found, { } feeds):
                 return new PowerAnswer.Fed(feeds);
