@@ -2,6 +2,7 @@ using GigRig.Data.Rows;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Wiring;
 using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data;
@@ -44,7 +45,7 @@ internal static class Showing
         {
             Devices = draft.Devices.Where(device => placed.Contains(device.Id)).ToValueList(),
             OffBoard = draft.OffBoard.Where(item => offBoard.Contains(item.Id)).ToValueList(),
-            Leads = [],
+            Leads = LeadPlan.Of(problem, rig).Used.Select(used => used.Lead with { Count = used.Count }).ToValueList(),
             Options = draft.Options with { Pin = [], Ban = [], Fixed = [] },
         };
         shown = shown with { Roles = draft.Roles.Where(role => Mentions(shown, role.Role)).ToValueList() };

@@ -49,9 +49,9 @@ public sealed partial class WallsInTheWebTests
             ["GigRig.Planning", .. OurAssemblies.Data.GetTypes().Where(type => type.IsPublic && type.Name.EndsWith("Store", StringComparison.Ordinal)).Select(type => type.FullName!)]);
 
     [Fact]
-    public void One_file_alone_names_the_diagram_library() =>
+    public void One_adapter_for_each_diagram_alone_names_the_diagram_library() =>
         Assert.Equal(
-            ["src/GigRig.Web/Drawing/DiagramAdapter.cs"],
+            ["src/GigRig.Web/Drawing/ChainDiagramAdapter.cs", "src/GigRig.Web/Drawing/DiagramAdapter.cs"],
             SourceFile.Code("src").Where(file => file.FindInCode(DiagramLibrary()).Any()).Select(file => file.Path));
 
     private static void ShouldNotKnow(string home, string[] strangers)

@@ -26,6 +26,18 @@ public sealed class LeadRoutes
     /// <summary>Null for a hop that leaves the board.</summary>
     public LeadRoute? Of(Hop hop) => hop.Kind == HopKind.Patch ? RouteSearch.Between(TipOf(hop.From), TipOf(hop.To), bodies) : null;
 
+    /// <summary>The same way kept off the bodies by a margin, to be drawn; the way itself where the margin would lead it a long way round.</summary>
+    public LeadRoute? Beside(Hop hop, Millimetres margin)
+    {
+        if (Of(hop) is not { } way)
+            return null;
+        var (from, to) = (way.Corners[0], way.Corners[^1]);
+        var grown = RouteSearch.Between(from, to, bodies.Select(body => Grown(body, margin) is var around && (RouteSearch.Within(around, from) || RouteSearch.Within(around, to)) ? body : around));
+        return grown.Length <= way.Length + (8 * margin.Value).Mm ? grown : way;
+    }
+
+    private static Rect Grown(Rect body, Millimetres by) => new(body.X - by, body.Y - by, body.Width + by + by, body.Depth + by + by);
+
     /// <summary>Where the lead leaves the plug; the middle of the body where the device has no such jack.</summary>
     private Point TipOf(HopEnd end)
     {

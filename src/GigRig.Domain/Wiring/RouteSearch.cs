@@ -94,7 +94,7 @@ internal sealed class RouteSearch
 
     private static int[] Lines(IEnumerable<Millimetres> places) => [.. places.Select(place => place.Value).Distinct().Order()];
 
-    private static bool Within(Rect body, Point point) => point.X > body.X && point.X < body.Right && point.Y > body.Y && point.Y < body.Rear;
+    internal static bool Within(Rect body, Point point) => point.X > body.X && point.X < body.Right && point.Y > body.Y && point.Y < body.Rear;
 
     /// <summary>A node, and the way it was entered; the start is entered neither way.</summary>
     private readonly record struct Step((int X, int Y) At, bool? Upright);

@@ -1,6 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
+using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Drawing;
 
@@ -52,26 +53,17 @@ public enum PlugKind
 /// <summary>The space a plug takes beside a body.</summary>
 public sealed record ScenePlug(PlugKind Kind, SceneArea Area);
 
-/// <summary>Which half of the audio order a lead belongs to; the loop is drawn dashed.</summary>
-public enum ChainPart
+/// <summary>A patch lead: a line with corners from an out plug to the next in plug, around the bodies. The loop's are drawn dashed.</summary>
+/// <param name="Mark">The letter it goes by in the list of leads.</param>
+public sealed record SceneLead(ChainPart Part, string Mark, GearId FromId, GearId ToId, ValueList<SceneSpot> Corners)
 {
-    Front,
-    Loop,
+    /// <summary>The middle of its longest piece, where its letter stands.</summary>
+    public SceneSpot Middle => Corners.Zip(Corners.Skip(1)).MaxBy(piece => Math.Abs(piece.First.X - piece.Second.X) + Math.Abs(piece.First.Y - piece.Second.Y)) is var (from, to)
+        ? new((from.X + to.X) / 2, (from.Y + to.Y) / 2)
+        : Corners[0];
 }
 
-/// <summary>A patch lead between two neighbours of the audio order: a curve through two pulls, from an out plug to the next in plug.</summary>
-public sealed record SceneLead(ChainPart Part, GearId FromId, GearId ToId, SceneSpot From, SceneSpot FromPull, SceneSpot ToPull, SceneSpot To)
-{
-    /// <summary>A place on the curve, 0 at its beginning and 1 at its end.</summary>
-    public SceneSpot At(double part)
-    {
-        var rest = 1 - part;
-        var (a, b, c, d) = (rest * rest * rest, 3 * rest * rest * part, 3 * rest * part * part, part * part * part);
-        return new((a * From.X) + (b * FromPull.X) + (c * ToPull.X) + (d * To.X), (a * From.Y) + (b * FromPull.Y) + (c * ToPull.Y) + (d * To.Y));
-    }
-}
-
-/// <summary>A short word at a spot, such as where the instrument goes in.</summary>
+/// <summary>A short word at a spot, such as where the instrument goes in or which outlet a power plug is fed from.</summary>
 public sealed record SceneTag(string Text, SceneSpot At);
 
 /// <summary>A bar of a length that is round in the reader's unit.</summary>

@@ -24,8 +24,6 @@ public static class BoardSceneMapper
     private const double LettersAcrossWide = 68;
     private const double LeastTextSize = 4;
 
-    private static readonly double[] CurveSteps = [.. Enumerable.Range(0, 11).Select(step => step / 10.0)];
-
     /// <param name="unit">Of the scale and of the words; the picture itself is in millimetres.</param>
     public static BoardScene Map(RigProblem problem, Rig rig, PictureWidth width = PictureWidth.Wide, LengthUnit unit = LengthUnit.Millimetres)
     {
@@ -34,8 +32,8 @@ public static class BoardSceneMapper
         var bodies = PlacedBodies.Of(problem, rig).ToList();
         var reach = bodies.Aggregate(surface, (area, body) => body.Plugs.Aggregate(area.Around(body.Area), (all, plug) => all.Around(plug.Area)));
         var textSize = Math.Max(LeastTextSize, reach.Width / (width == PictureWidth.Narrow ? LettersAcrossNarrow : LettersAcrossWide));
-        var leads = PatchLeadCurves.Of(problem, rig).ToValueList();
-        var ends = width == PictureWidth.Narrow ? [] : ChainEnds.Of(problem, rig).ToValueList();
+        var leads = LeadLines.Of(problem, rig).ToValueList();
+        var ends = width == PictureWidth.Narrow ? [] : ChainEnds.Of(problem, rig).Concat(OutletTags.Of(bodies)).ToValueList();
         var bar = ScaleBars.Under(reach, textSize, unit);
         var legend = SceneLegend.Of(problem, bodies).ToValueList();
 
@@ -56,7 +54,7 @@ public static class BoardSceneMapper
 
     private static SceneArea ExtentOf(SceneArea reach, ValueList<SceneLead> leads, ValueList<SceneTag> ends, SceneScaleBar bar, double textSize)
     {
-        var all = leads.SelectMany(lead => CurveSteps.Select(lead.At)).Aggregate(reach, (area, spot) => area.Around(spot));
+        var all = leads.SelectMany(lead => lead.Corners).Aggregate(reach, (area, spot) => area.Around(spot));
         all = ends.Aggregate(all, (area, tag) => area.Around(new SceneArea(tag.At.X, tag.At.Y, 0, 0).GrownBy(textSize)));
         all = all.Around(new SceneSpot(bar.From.X, bar.From.Y + (textSize * 1.4)));
         return all.GrownBy(textSize / 2);

@@ -2,6 +2,7 @@ using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Sheets;
 
@@ -10,10 +11,12 @@ public sealed record PackLine(int Count, string Name);
 
 /// <summary>What goes into the van for one rig.</summary>
 /// <param name="Gear">Owned things, each by its name.</param>
-/// <param name="Leads">Leads and batteries, counted from the audio order and the hook-up.</param>
+/// <param name="Leads">The leads assigned or to be got, spares, batteries.</param>
 /// <param name="Mass">Of the gear; leads are not weighed.</param>
 public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Leads, Grams Mass)
 {
+    private const int SpareInstrumentLeads = 2;
+
     public static PackSheet Of(RigProblem problem, Rig rig) =>
         new(GearOf(problem, rig).ToValueList(), LeadsOf(problem, rig).Where(line => line.Count > 0).ToValueList(), problem.MassCarried(rig));
 
@@ -30,14 +33,17 @@ public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Lea
             yield return new(1, item.Name);
     }
 
-    // Long leads: instrument to board and board to amp; a loop adds one from the send and one to the return (common practice, no source).
     private static IEnumerable<PackLine> LeadsOf(RigProblem problem, Rig rig)
     {
-        var (front, loop) = (rig.Chain.Front.Count, rig.Chain.Loop.Count);
+        var plan = LeadPlan.Of(problem, rig);
+        foreach (var (lead, count) in plan.Used)
+            yield return new(count, $"{lead.Name}, {LeadWords.Length(lead.Length, LengthUnit.Millimetres)}");
+        foreach (var missing in LeadSheet.Missing(plan, LengthUnit.Millimetres))
+            yield return missing with { Name = $"{missing.Name}, to buy or make" };
+        // Common practice, no published figure: two or three instrument leads and at least one patch lead to spare.
+        yield return new(plan.Hops.Any(hop => hop.Hop.Kind == HopKind.Instrument) ? SpareInstrumentLeads : 0, "spare instrument lead");
+        yield return new(plan.Hops.Any(hop => hop.Hop.Kind == HopKind.Patch) ? 1 : 0, "spare patch lead");
         var fed = rig.HookUp.Where(feed => !feed.OnBattery).ToList();
-        yield return new(front > 0 ? 2 : 1, "instrument lead");
-        yield return new(loop > 0 ? 2 : 0, "loop lead (amp send and return)");
-        yield return new(Math.Max(0, front - 1) + Math.Max(0, loop - 1), "patch lead");
         yield return new(fed.Count, "power lead");
         yield return new(fed.Count(feed => feed.Reversed), "polarity-reversing power lead");
         yield return new(fed.Where(feed => feed.Join == OutletJoin.Parallel).Sum(feed => feed.Outlets.Count - 1), "parallel power lead");

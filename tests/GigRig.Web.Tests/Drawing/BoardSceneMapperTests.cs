@@ -81,7 +81,7 @@ public sealed class BoardSceneMapperTests
         Assert.All(
             scene.Bodies.SelectMany(body => body.Plugs.Select(plug => plug.Area).Append(body.Area)).Append(scene.Surface),
             area => Assert.Equal(scene.Extent, scene.Extent.Around(area)));
-        Assert.All(scene.Leads.SelectMany(lead => new[] { lead.At(0), lead.At(0.25), lead.At(0.5), lead.At(1) }), spot => Assert.Equal(scene.Extent, scene.Extent.Around(spot)));
+        Assert.All(scene.Leads.SelectMany(lead => lead.Corners), spot => Assert.Equal(scene.Extent, scene.Extent.Around(spot)));
     }
 
     [Theory]

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace GigRig.Web.Tests.Sheets;
 
-// Counts of long leads: common practice, no source.
+// Counts of spares: common practice, no source.
 public sealed class PackSheetTests
 {
     [Fact]
@@ -21,13 +21,21 @@ public sealed class PackSheetTests
     }
 
     [Fact]
-    public void A_chain_in_front_takes_two_long_leads_and_one_patch_lead_less_than_boxes()
+    public void Leads_go_by_their_names_what_is_missing_by_what_to_get_and_spares_come_on_top()
     {
-        var problem = A.Draft().With(A.Device("a"), A.Device("b"), A.Device("c")).Problem();
+        var draft = A.Draft().With(A.Device("a"), A.Device("b"), A.Device("c")).Through(A.Amp()) with
+        {
+            Leads = [A.Lead("patch") with { Name = "Short patch", Length = 300.Mm }, A.Lead("stage") with { Name = "Stage lead", Kind = LeadKind.Instrument, Length = 6000.Mm }],
+        };
 
-        var leads = PackSheet.Of(problem, A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Placing("c", 200, 0)).Leads;
+        var leads = PackSheet.Of(draft.Problem(), A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Placing("c", 200, 0)).Leads;
 
-        Assert.Equal([new PackLine(2, "instrument lead"), new PackLine(2, "patch lead")], leads);
+        Assert.Equal(
+            [
+                new PackLine(1, "Stage lead, 6 m"), new PackLine(1, "Short patch, 30 cm"), new PackLine(1, "patch lead, 15 cm, to buy or make"), new PackLine(1, "instrument lead, 3 m, to buy or make"),
+                new PackLine(2, "spare instrument lead"), new PackLine(1, "spare patch lead"), new PackLine(1, "mains lead for the amp"),
+            ],
+            leads);
     }
 
     [Fact]
@@ -37,8 +45,8 @@ public sealed class PackSheetTests
 
         var leads = PackSheet.Of(problem, A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Chained("a", "b")).Leads;
 
-        Assert.Contains(new PackLine(2, "loop lead (amp send and return)"), leads);
-        Assert.DoesNotContain(leads, line => line.Name == "patch lead");
+        Assert.Contains(new PackLine(2, "loop lead, 3 m, to buy or make"), leads);
+        Assert.DoesNotContain(leads, line => line.Name.StartsWith("patch lead", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -9,5 +9,6 @@ internal static class RigServices
         .AddTransient<RigListState>()
         .AddTransient<RigPageState>()
         .AddTransient<RigHistoryState>()
-        .AddTransient<RigSwapState>();
+        .AddTransient<RigSwapState>()
+        .AddTransient<ChainCardState>();
 }

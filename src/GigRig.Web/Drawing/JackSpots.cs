@@ -1,36 +1,8 @@
-using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
-using GigRig.Domain.Units;
 
 namespace GigRig.Web.Drawing;
-
-/// <summary>Patch leads between neighbours of the audio order. Each leaves its plug straight out and bends towards the other.</summary>
-internal static class PatchLeadCurves
-{
-    private const double LeastPull = 12;
-    private const double MostPull = 40;
-
-    public static IEnumerable<SceneLead> Of(RigProblem problem, Rig rig)
-    {
-        var jacks = new JackSpots(problem, rig);
-        return Along(ChainPart.Front, rig.Chain.Front).Concat(Along(ChainPart.Loop, rig.Chain.Loop));
-
-        IEnumerable<SceneLead> Along(ChainPart part, ValueList<GearId> order)
-        {
-            var stops = order.Where(jacks.Stands).ToList();
-            return stops.Zip(stops.Skip(1), (from, to) => Between(part, from, jacks.Of(from, JackUse.Out), to, jacks.Of(to, JackUse.In)));
-        }
-    }
-
-    private static SceneLead Between(ChainPart part, GearId fromId, JackSpot from, GearId toId, JackSpot to)
-    {
-        var distance = Math.Sqrt(Math.Pow(from.Tip.X - to.Tip.X, 2) + Math.Pow(from.Tip.Y - to.Tip.Y, 2));
-        var pull = Math.Clamp(distance / 3, LeastPull, MostPull);
-        return new(part, fromId, toId, from.Tip, from.Outward(pull), to.Outward(pull), to.Tip);
-    }
-}
 
 /// <summary>Where a lead leaves a jack and which way it points.</summary>
 /// <param name="AcrossX">−1 to the left, 1 to the right, 0 neither.</param>

@@ -1,0 +1,56 @@
+using GigRig.Domain;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
+
+namespace GigRig.Web.Sheets;
+
+/// <summary>One lead to plug in.</summary>
+/// <param name="Mark">Its letter in the drawing; empty for a long lead.</param>
+/// <param name="Needed">Empty where nobody measures it.</param>
+/// <param name="Take">The owned lead, or what to get.</param>
+/// <param name="Missing">Whether it must be got.</param>
+public sealed record LeadLine(string Mark, string From, string To, string Needed, string Take, bool Missing);
+
+/// <summary>Every lead of a rig, in the order of the signal.</summary>
+/// <param name="Shopping">What to buy or make, counted.</param>
+public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Shopping)
+{
+    public static LeadSheet Of(RigProblem problem, Rig rig, LengthUnit unit = LengthUnit.Millimetres)
+    {
+        var (plan, numbers, marks) = (LeadPlan.Of(problem, rig), RigNumbers.Of(rig), 0);
+        return new(plan.Hops.Select(LineOf).ToValueList(), Missing(plan, unit).ToValueList());
+
+        LeadLine LineOf(WiredHop wired) => new(
+            wired.Hop.Kind == HopKind.Patch ? LeadMarks.Of(marks++) : "",
+            LeadWords.End(problem, wired.Hop.From, numbers),
+            LeadWords.End(problem, wired.Hop.To, numbers),
+            wired.Needed > Millimetres.Zero ? LeadWords.Length(wired.Needed, unit) : "",
+            TakeOf(wired, problem.Options.Wiring, unit),
+            wired.IsMissing);
+    }
+
+    /// <summary>What is missing, by what to get.</summary>
+    internal static IEnumerable<PackLine> Missing(LeadPlan plan, LengthUnit unit) =>
+        plan.Missing.CountBy(wired => $"{NameOf(wired.Hop.Kind)}, {LeadWords.Length(StandardLeads.For(wired.Hop.Kind, wired.Needed) ?? wired.Needed, unit)}").Select(pair => new PackLine(pair.Value, pair.Key));
+
+    private static string TakeOf(WiredHop wired, WiringAllowances wiring, LengthUnit unit) => (wired.Lead, wired.Hop.Kind) switch
+    {
+        ({ } lead, _) => $"{lead.Name}, {LeadWords.Length(lead.Length, unit)}",
+        (_, HopKind.DeskLine) => "the desk's own line: ask the engineer",
+        (_, HopKind.Footswitch) => "its own lead",
+        (_, HopKind.Patch) => $"{Bought(wired, unit)}make one of {LeadWords.Length(wired.Needed + wiring.Swallowed + wiring.Swallowed, unit)} of cable",
+        _ => StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}" : $"have one made of {LeadWords.Length(wired.Needed, unit)}",
+    };
+
+    private static string Bought(WiredHop wired, LengthUnit unit) =>
+        StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}, or " : "";
+
+    private static string NameOf(HopKind kind) => kind switch
+    {
+        HopKind.Patch => "patch lead",
+        HopKind.Loop => "loop lead",
+        _ => "instrument lead",
+    };
+}
