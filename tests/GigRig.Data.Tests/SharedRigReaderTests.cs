@@ -1,4 +1,5 @@
 using GigRig.Data.Tests.Owners;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 
@@ -48,6 +49,25 @@ public sealed class SharedRigReaderTests
         Assert.Null(await library.Shared.FindAsync(deleted, Cancel));
         await library.Rigs.RestoreAsync(rig.Id, Cancel);
         Assert.NotNull(await library.Shared.FindAsync(deleted, Cancel));
+    }
+
+    [Fact]
+    public async Task Of_the_leads_those_in_use_are_shown_and_what_was_noted_on_advice_is_not()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var problem = (A.Draft().With(A.Device("echo").Doing("delay")) with
+        {
+            Leads = [A.Lead("long") with { Kind = LeadKind.Instrument, Length = 9000.Mm, Count = 5 }, A.Lead("right") with { Kind = LeadKind.Instrument, Length = 6000.Mm, Count = 3 }],
+        }).Problem();
+        var kept = A.Rig().Placing("echo", 10, 20) with { Silenced = [new("late-buffer", [new("echo")], "nobody's business")] };
+        var rig = await library.Rigs.AddAsync("Jam", "", problem, kept, Cancel);
+        var token = await library.Links.CreateAsync(rig.Id, new("band"), Cancel);
+
+        var shared = (await library.Shared.FindAsync(token, Cancel))!;
+
+        // One from the guitar, one to the desk.
+        Assert.Equal([("right", 2)], shared.Problem.Leads.Select(lead => (lead.Name, lead.Count)));
+        Assert.Equal("", Assert.Single(shared.Rig.Silenced).Note);
     }
 
     [Fact]

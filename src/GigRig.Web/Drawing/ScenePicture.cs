@@ -1,3 +1,4 @@
+using GigRig.Domain.Wiring;
 using SkiaSharp;
 
 namespace GigRig.Web.Drawing;
@@ -69,8 +70,9 @@ internal static class ScenePicture
     private static void Lead(SKCanvas canvas, SceneLead lead, float pixel)
     {
         using var builder = new SKPathBuilder();
-        builder.MoveTo(Spot(lead.From));
-        builder.CubicTo(Spot(lead.FromPull), Spot(lead.ToPull), Spot(lead.To));
+        builder.MoveTo(Spot(lead.Corners[0]));
+        foreach (var corner in lead.Corners.Skip(1))
+            builder.LineTo(Spot(corner));
         using var path = builder.Detach();
         using var line = Line(lead.Part == ChainPart.Loop ? Loop : Front, 4 * pixel);
         using var dashes = lead.Part == ChainPart.Loop ? SKPathEffect.CreateDash([12 * pixel, 8 * pixel], 0) : null;
