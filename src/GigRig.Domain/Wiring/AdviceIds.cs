@@ -20,4 +20,5 @@ public static class AdviceIds
     public const string FourCableHum = "four-cable-hum";
     public const string NoCabinet = "no-cabinet";
     public const string BassLine = "bass-line";
+    public const string DigitalNoise = "digital-noise";
 }

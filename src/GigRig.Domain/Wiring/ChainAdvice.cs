@@ -6,7 +6,7 @@ namespace GigRig.Domain.Wiring;
 /// <summary>All that experienced players would say about a chain. Apart from the rules: a rig may go against all of it and still be built and played.</summary>
 public static class ChainAdvice
 {
-    /// <summary>From the instrument to the desk.</summary>
+    /// <summary>From the instrument to the desk, then what feeds it.</summary>
     internal static IReadOnlyList<IAdvice> All { get; } =
     [
         new BarePickupAdvice(),
@@ -26,6 +26,7 @@ public static class ChainAdvice
         new FourCableHumAdvice(),
         new NoCabinetAdvice(),
         new BassLineAdvice(),
+        new DigitalNoiseAdvice(),
     ];
 
     /// <summary>Everything there is to say, silenced or not, each with the musician's answer.</summary>

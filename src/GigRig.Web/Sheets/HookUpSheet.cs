@@ -23,7 +23,7 @@ public sealed record HookUpLine(GearId Device, int? Number, string DeviceName, s
 /// <param name="Outlets">Those in use, in the supply's order.</param>
 /// <param name="Free">Those out of use, in words.</param>
 /// <param name="InAll">What is left of the supply as a whole; empty without one.</param>
-/// <param name="Noise">Advice about digital devices and drives on one return.</param>
+/// <param name="Noise">Advice about digital devices and drives on one return, unless silenced.</param>
 public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLine> Outlets, string Free, string InAll, ValueList<BatteryLine> Batteries, ValueList<string> Noise)
 {
     public static HookUpSheet Of(RigProblem problem, Rig rig)
@@ -37,7 +37,7 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
             string.Join("; ", load.Unused.Select(outlet => $"{outlet.Id} ({string.Join(" / ", outlet.Volts)}, {outlet.Current})")),
             InAllOf(problem, load),
             lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList(),
-            DigitalNoise.Of(problem, rig).Select(noise => NoiseWords.Of(problem, noise)).ToValueList());
+            NoiseIn(problem, rig).ToValueList());
     }
 
     private static HookUpLine LineOf(RigProblem problem, Feed feed, IReadOnlyDictionary<GearId, int> numbers) => new(
@@ -69,6 +69,9 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
         (_, { }) => feed.Reversed ? "polarity-reversing lead, centre negative at the device" : "DC power lead, centre negative",
         (_, null) => "power lead",
     };
+
+    private static IEnumerable<string> NoiseIn(RigProblem problem, Rig rig) =>
+        ChainAdvice.Of(problem, rig).Where(heard => heard is { Advice.Id: AdviceIds.DigitalNoise, Silenced: null }).Select(heard => heard.Advice.Sentence);
 
     private static string InAllOf(RigProblem problem, SupplyLoad load)
     {

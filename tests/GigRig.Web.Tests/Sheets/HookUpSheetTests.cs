@@ -1,5 +1,6 @@
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.Web.Sheets;
 using Xunit;
@@ -114,10 +115,13 @@ public sealed class HookUpSheetTests
             .With(A.Device("echo").Drawing(65).Doing("delay"), A.Device("fuzz").Drawing(5).Doing("drive.fuzz"))
             .FedBy(A.Outlet("1").Giving(200)).OwningAdapters(splitter: 1).Problem();
 
+        var rig = A.Rig().Placing("echo", 0, 0).Placing("fuzz", 100, 0).Feeding("echo", "1").Feeding("fuzz", "1");
+
         Assert.Equal(
-            "echo (digital) and fuzz share a return at outlet 1. Clock noise can whine through a drive that way (common practice); if it does, give one of them an isolated outlet."
+            "echo (digital) and fuzz share a return at outlet 1. Clock noise can whine through a drive that way; if it does, give one of them an isolated outlet."
             + " That echo is digital is a guess from role and draw; it can be said on the page of the device.",
-            Assert.Single(HookUpSheet.Of(problem, A.Rig().Feeding("echo", "1").Feeding("fuzz", "1")).Noise));
+            Assert.Single(HookUpSheet.Of(problem, rig).Noise));
+        Assert.Empty(HookUpSheet.Of(problem, rig with { Silenced = [new(AdviceIds.DigitalNoise, [new("echo"), new("fuzz")], "I hear none")] }).Noise);
     }
 
     [Fact]
