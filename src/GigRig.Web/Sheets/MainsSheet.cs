@@ -13,7 +13,7 @@ public sealed record MainsSheetLine(string Name, string Takes, string There, boo
 
 /// <summary>What goes into the wall, in words. No lines where nothing with a plug comes along.</summary>
 /// <param name="Sockets">How many sockets are needed, for how many watts.</param>
-/// <param name="Venue">What comes out of the wall there.</param>
+/// <param name="Venue">What comes out of the wall there; empty where nobody said.</param>
 public sealed record MainsSheet(string Sockets, string Venue, ValueList<MainsSheetLine> Lines)
 {
     public static MainsSheet Of(RigProblem problem)
@@ -36,7 +36,7 @@ public sealed record MainsSheet(string Sockets, string Venue, ValueList<MainsShe
 
     private static string VenueOf(VenueMains venue) => (venue.Volts, venue.Socket) switch
     {
-        (null, null) => "not said; say it with the event type to have voltages and plugs checked",
+        (null, null) => "",
         ({ } volts, null) => $"{volts} V, sockets not said",
         (null, { } socket) => $"type {socket} sockets, voltage not said",
         ({ } volts, { } socket) => $"{volts} V, type {socket} sockets",

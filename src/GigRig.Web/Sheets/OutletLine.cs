@@ -13,10 +13,9 @@ namespace GigRig.Web.Sheets;
 /// <param name="Volts">What to set and what arrives.</param>
 /// <param name="Feeds">Whom, each with its lead.</param>
 /// <param name="Through">What sits between outlet and leads: a splitter, a join lead; else empty.</param>
-/// <param name="Left">What can still be drawn, or by how much too much is.</param>
-/// <param name="Taken">How much is drawn of how much.</param>
+/// <param name="Left">What can still be drawn of how much, or by how much too much is; headroom included.</param>
 /// <param name="Lost">What the lead loses, where that matters; else empty.</param>
-public sealed record OutletLine(string Label, string Kind, string Volts, ValueList<HookUpLine> Feeds, string Through, string Left, string Taken, string Lost)
+public sealed record OutletLine(string Label, string Kind, string Volts, ValueList<HookUpLine> Feeds, string Through, string Left, string Lost)
 {
     // Half a metre of 24 AWG is what boards are fed through: common practice, no source. So is the 2 % from which it is told.
     private const double LeadMetres = 0.5;
@@ -28,8 +27,7 @@ public sealed record OutletLine(string Label, string Kind, string Volts, ValueLi
         VoltsOf(load),
         lines.Where(line => load.Devices.Contains(line.Device)).ToValueList(),
         ThroughOf(load),
-        load.Draw > load.Gives ? $"{load.Draw - load.Gives} too much" : $"{load.Left}",
-        $"{load.Draw.Value} of {load.Gives} used",
+        load.Draw > load.Gives ? $"{load.Draw - load.Gives} too much for {load.Gives}" : $"{load.Left.Value} of {load.Gives}",
         LostOf(load));
 
     private static string KindOf(Supply supply, OutletLoad load) => load.Join switch

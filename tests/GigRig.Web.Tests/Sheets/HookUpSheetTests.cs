@@ -51,8 +51,8 @@ public sealed class HookUpSheetTests
         var sheet = HookUpSheet.Of(Problem, A.Rig().Placing("tuner", 0, 0).Feeding("tuner", "1").FeedingParallel("echo", 9, "3", "4").FeedingSeries("preamp", 9, "5", "6"));
 
         Assert.Equal(
-            ["1, isolated, 9 V: 1 tuner; 70 mA, 30 of 100 mA used", "3 + 4, joined in parallel: currents add, 9 V: echo; 20 mA, 180 of 200 mA used", "5 + 6, joined in series: volts add, the lesser current counts, 9 V + 9 V = 18 V: preamp; 40 mA, 60 of 100 mA used"],
-            sheet.Outlets.Select(line => $"{line.Label}, {line.Kind}, {line.Volts}: {string.Join(", ", line.Feeds.Select(feed => feed.Title))}; {line.Left}, {line.Taken}"));
+            ["1, isolated, 9 V: 1 tuner; 70 of 100 mA", "3 + 4, joined in parallel: currents add, 9 V: echo; 20 of 200 mA", "5 + 6, joined in series: volts add, the lesser current counts, 9 V + 9 V = 18 V: preamp; 40 of 100 mA"],
+            sheet.Outlets.Select(line => $"{line.Label}, {line.Kind}, {line.Volts}: {string.Join(", ", line.Feeds.Select(feed => feed.Title))}; {line.Left}"));
         Assert.Equal("2 (9 V, 100 mA)", sheet.Free);
         Assert.Equal("270 mA left: 330 mA of 600 mA", sheet.InAll);
     }
@@ -63,7 +63,7 @@ public sealed class HookUpSheetTests
         var line = Assert.Single(HookUpSheet.Of(Problem, A.Rig().Feeding("tuner", "1").Feeding("boost", "1")).Outlets);
 
         Assert.Equal(["tuner", "boost"], line.Feeds.Select(feed => feed.Title));
-        Assert.Equal(("1 splitter: 2 devices share this outlet", "62 mA"), (line.Through, line.Left));
+        Assert.Equal(("1 splitter: 2 devices share this outlet", "62 of 100 mA"), (line.Through, line.Left));
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class HookUpSheetTests
 
     [Fact]
     public void An_overloaded_outlet_says_by_how_much() =>
-        Assert.Equal("80 mA too much", Assert.Single(HookUpSheet.Of(Problem, A.Rig().Feeding("echo", "1")).Outlets).Left);
+        Assert.Equal("80 mA too much for 100 mA", Assert.Single(HookUpSheet.Of(Problem, A.Rig().Feeding("echo", "1")).Outlets).Left);
 
     [Theory]
     [InlineData(2100, false)]
