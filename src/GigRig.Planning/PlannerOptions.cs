@@ -32,6 +32,9 @@ public sealed record PlannerOptions
     /// <summary>Whether reasons and repairs are looked for, which means solving again.</summary>
     public bool Explain { get; init; } = true;
 
+    /// <summary>What earlier questions taught. Null: this question starts from nothing.</summary>
+    public PlanMemory? Memory { get; init; }
+
     /// <summary>Whether the first rule-clean rig will do.</summary>
     internal bool FirstWillDo { get; init; }
 

@@ -26,11 +26,10 @@ internal sealed class RigBuilder(Question question)
     }
 
     /// <summary>Null where a rule is broken.</summary>
-    public Proposal? TryBuild(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds)
-    {
-        var rig = RigOf(choice, standings, feeds);
-        return RuleBook.Check(question.Problem, rig).Count == 0 ? Judged(rig) : null;
-    }
+    public Proposal? TryBuild(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds) => TryJudge(RigOf(choice, standings, feeds));
+
+    /// <summary>Null where a rule is broken.</summary>
+    public Proposal? TryJudge(Rig rig) => RuleBook.Check(question.Problem, rig).Count == 0 ? Judged(rig) : null;
 
     private Proposal Judged(Rig rig) => new(rig, Scorer.Score(question.Problem, rig), Coverage.Of(question.Problem, rig));
 

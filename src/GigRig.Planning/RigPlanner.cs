@@ -10,7 +10,8 @@ using GigRig.Planning.Fitting;
 namespace GigRig.Planning;
 
 /// <summary>The one door: a problem in, a proposed rig, a reason why there is none, or an honest "undecided" out. Safe to call from many threads.</summary>
-public sealed class RigPlanner
+/// <param name="memory">Kept between questions; null: each starts from nothing, and the same question gets the same answer.</param>
+public sealed class RigPlanner(PlanMemory? memory = null)
 {
     /// <summary>A search that does not end by itself leaves some of the time for arranging what it found, or for saying why it found nothing.</summary>
     private const double SearchShare = 0.85;
@@ -21,7 +22,7 @@ public sealed class RigPlanner
     /// <summary>Runs in the background for at most the problem's time limit. Calling it off keeps the best rig so far and never throws.</summary>
     /// <param name="progress">Told of each better rig as it is found.</param>
     public Task<PlanOutcome> PlanAsync(RigProblem problem, PlannerOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancel = default) =>
-        Task.Run(() => Plan(problem, options ?? PlannerOptions.Default, progress, new Clock(problem.Options.TimeLimit, cancel)), CancellationToken.None);
+        Task.Run(() => Remembering(problem, options ?? PlannerOptions.Default, progress, new Clock(problem.Options.TimeLimit, cancel)), CancellationToken.None);
 
     /// <summary>
     /// The same things stood better, with the chain, the hook-up and whatever is fixed left as they are: shorter leads, then an easier reach, then fewer lines.
@@ -38,6 +39,16 @@ public sealed class RigPlanner
     /// <param name="devices">Those that are not known or take no power need nothing.</param>
     public HookUpAnswer HookUp(RigProblem problem, IEnumerable<GearId> devices, CancellationToken cancel = default) =>
         HookUpDoor.Answer(problem, devices, new Clock(problem.Options.TimeLimit, cancel));
+
+    /// <summary>What is learned on the way serves at least the reasons and repairs of the same question.</summary>
+    private PlanOutcome Remembering(RigProblem problem, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
+    {
+        var kept = options.Memory ?? memory ?? new PlanMemory();
+        var outcome = Plan(problem, options with { Memory = kept }, progress, clock);
+        if (outcome is PlanOutcome.Proposed proposed)
+            kept.Remember(proposed.Best.Rig);
+        return outcome;
+    }
 
     internal static PlanOutcome Plan(RigProblem problem, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
     {

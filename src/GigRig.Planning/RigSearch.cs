@@ -98,6 +98,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     private void BeginQuickly()
     {
+        foreach (var (proposal, choice) in new KnownRigs(question, builder).In(options.Memory))
+            Accept(proposal, choice);
         foreach (var (choice, standings, feeds) in new FirstRig(question, options, clock).Find())
         {
             if (builder.TryBuild(choice, standings, feeds) is { } proposal)

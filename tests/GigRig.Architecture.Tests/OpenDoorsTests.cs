@@ -8,7 +8,7 @@ public sealed class OpenDoorsTests
     [Fact]
     public void The_planner_has_one_door() =>
         Assert.Equal(
-            ["GigRig.Planning.PlannerOptions", "GigRig.Planning.RigPlanner"],
+            ["GigRig.Planning.PlanMemory", "GigRig.Planning.PlannerOptions", "GigRig.Planning.RigPlanner"],
             OurAssemblies.Planning.GetExportedTypes().Select(type => type.FullName!).Order(StringComparer.Ordinal));
 
     [Fact]

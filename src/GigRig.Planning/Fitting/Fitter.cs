@@ -38,13 +38,13 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         var key = KeyOf(shapes);
         if (stands.TryGetValue(key, out var known))
             return Matched(shapes, known);
-        if (never.Contains(key))
+        if (never.Contains(key) || options.Memory?.IsMisfit($"{surface.Key}: {key}") == true)
             return [];
         var standings = rows.Excess(shapes) is not null ? [] : Place(shapes, tries, clock) ?? Prove(shapes, clock, budget);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
-            never.Add(key);
+            NeverAgain(key);
         return standings;
     }
 
@@ -94,6 +94,12 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         }
 
         return new(kept, byRow);
+    }
+
+    private void NeverAgain(string key)
+    {
+        never.Add(key);
+        options.Memory?.RememberMisfit($"{surface.Key}: {key}");
     }
 
     private static string KeyOf(IReadOnlyList<Shape> shapes) => string.Join(" + ", shapes.Select(s => s.Key).Order(StringComparer.Ordinal));

@@ -22,8 +22,12 @@ internal sealed class Surface
             Width + board.Overhang.Left.Value + board.Overhang.Right.Value,
             Depth + board.Overhang.Front.Value + board.Overhang.Rear.Value);
         KeepOuts = [.. board.KeepOuts.Select(k => new Box(k.X.Value, k.Y.Value, k.Width.Value, k.Depth.Value))];
+        Key = $"{Width} {Depth} {SwitchSpacing} {PlugSpace} {string.Join(' ', KeepOuts)} {string.Join(' ', board.Rails)}";
         rails = [.. board.Rails.Select(r => (r.From.Value, r.To.Value)).Order()];
     }
+
+    /// <summary>On surfaces with equal keys the same things can stand.</summary>
+    public string Key { get; }
 
     public int Width { get; }
 

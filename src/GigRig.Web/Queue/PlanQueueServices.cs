@@ -6,7 +6,7 @@ internal static class PlanQueueServices
 {
     public static void AddPlanQueue(this IServiceCollection services)
     {
-        services.AddSingleton<RigPlanner>();
+        services.AddSingleton(_ => new RigPlanner(new PlanMemory()));
         services.AddSingleton<AskPlanner>(provider =>
         {
             var planner = provider.GetRequiredService<RigPlanner>();
