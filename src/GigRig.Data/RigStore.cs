@@ -1,6 +1,7 @@
 using GigRig.Data.Checks;
 using GigRig.Data.Rows;
 using GigRig.Domain;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using Microsoft.EntityFrameworkCore;
 
@@ -33,6 +34,14 @@ public sealed class RigStore
             .Select(row => new Stored<RigSummary>(
                 row.Id, row.Version, new(row.Name, row.Note, row.EventName, row.BoardName, row.DeviceCount, row.SavedUtc)))
             .ToValueList();
+    }
+
+    /// <summary>The names, as in problems, of all that some saved rig uses: what stands on its board or comes along, but not what was only on offer.</summary>
+    public async Task<IReadOnlySet<GearId>> UsedAsync(CancellationToken cancel = default)
+    {
+        await using var db = await databases.CreateDbContextAsync(cancel);
+        var texts = await db.Rigs.Select(row => new { row.ProblemJson, row.RigJson }).ToListAsync(cancel);
+        return texts.SelectMany(text => RigUse.In(text.ProblemJson, text.RigJson)).Select(id => new GearId(id)).ToHashSet();
     }
 
     /// <summary>Null where there is no such rig, or it was deleted.</summary>

@@ -9,13 +9,15 @@ public sealed class DeletedJustNow<T>(Func<T, Guid> idOf)
     /// <summary>Latest first.</summary>
     public IEnumerable<T> Latest => things.AsEnumerable().Reverse();
 
-    /// <summary>Deletes; where that fails, it is not in the list. Either way the page loads anew.</summary>
-    public async Task DeleteAsync(T thing, Func<Task> delete, Func<Task> reload)
+    public Task DeleteAsync(T thing, Func<Task> delete, Func<Task> reload) => DeleteAsync([thing], delete, reload);
+
+    /// <summary>Deletes several at once; where that fails, none is in the list. Either way the page loads anew.</summary>
+    public async Task DeleteAsync(IReadOnlyList<T> gone, Func<Task> delete, Func<Task> reload)
     {
         try
         {
             await delete();
-            things.Add(thing);
+            things.AddRange(gone);
         }
         finally
         {
@@ -23,10 +25,13 @@ public sealed class DeletedJustNow<T>(Func<T, Guid> idOf)
         }
     }
 
-    public async Task RestoreAsync(T thing, Func<Task> restore, Func<Task> reload)
+    public Task RestoreAsync(T thing, Func<Task> restore, Func<Task> reload) => RestoreAsync([thing], restore, reload);
+
+    public async Task RestoreAsync(IReadOnlyList<T> back, Func<Task> restore, Func<Task> reload)
     {
         await restore();
-        things.RemoveAll(gone => idOf(gone) == idOf(thing));
+        var ids = back.Select(idOf).ToHashSet();
+        things.RemoveAll(thing => ids.Contains(idOf(thing)));
         await reload();
     }
 }

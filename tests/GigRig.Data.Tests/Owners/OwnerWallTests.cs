@@ -44,6 +44,7 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
         ["RoleStore.DeleteAsync"] = (other, its) => Refused(() => other.Roles.DeleteAsync(its.Role.Id, its.Role.Version, Cancel)),
         ["RoleStore.RestoreAsync"] = async (other, its) => Assert.False(await other.Roles.RestoreAsync(its.Role.Id, Cancel)),
         ["RigStore.AllAsync"] = async (other, _) => Assert.Empty(await other.Rigs.AllAsync(Cancel)),
+        ["RigStore.UsedAsync"] = async (other, _) => Assert.Empty(await other.Rigs.UsedAsync(Cancel)),
         ["RigStore.FindAsync"] = async (other, its) => Assert.Null(await other.Rigs.FindAsync(its.Rig.Id, Cancel)),
         ["RigStore.AddAsync"] = async (other, its) => Assert.NotEqual(its.Rig.Id, (await other.Rigs.AddAsync("Jam", "", its.Rig.Item.Problem, its.Rig.Item.Rig, Cancel)).Id),
         ["RigStore.SaveAsync"] = (other, its) => Refused(() => other.Rigs.SaveAsync(its.Rig, Cancel)),

@@ -9,7 +9,6 @@ namespace GigRig.Web.Features.Events;
 /// <summary>The owner's event types, and the ready ones that can still be added.</summary>
 public sealed class EventListState(EventTypeStore events, RoleStore roles)
 {
-    private const int LongestName = 200;
     private ValueList<Stored<EventType>>? all;
 
     public bool IsLoaded => all is not null;
@@ -32,13 +31,7 @@ public sealed class EventListState(EventTypeStore events, RoleStore roles)
     public Task AddReadyAsync(EventType ready) => AddAsync(ready);
 
     /// <summary>The copy gets a name that is not taken.</summary>
-    public async Task<Stored<EventType>> CopyAsync(EventType original)
-    {
-        var name = $"{original.Name} (copy)";
-        for (var number = 2; HasName(name); number++)
-            name = $"{original.Name} (copy {number})";
-        return await AddAsync(original with { Name = name.Length <= LongestName ? name : original.Name });
-    }
+    public Task<Stored<EventType>> CopyAsync(EventType original) => AddAsync(original with { Name = CopyName.Of(original.Name, HasName) });
 
     /// <exception cref="StaleVersionException">It was changed since the list was loaded; the list is loaded anew.</exception>
     public Task DeleteAsync(Stored<EventType> type) => Deleted.DeleteAsync(type, () => events.DeleteAsync(type.Id, type.Version), LoadAsync);

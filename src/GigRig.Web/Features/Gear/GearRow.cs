@@ -17,6 +17,19 @@ public sealed record GearRow(GearKind Kind, Guid Id, int Version, string Name, o
         _ => [],
     };
 
+    /// <summary>The same thing under another name.</summary>
+    public object Named(string name) => Thing switch
+    {
+        Device device => device with { Name = name },
+        Board board => board with { Name = name },
+        Supply supply => supply with { Name = name },
+        Amp amp => amp with { Name = name },
+        OffBoardItem item => item with { Name = name },
+        Lead lead => lead with { Name = name },
+        Instrument instrument => instrument with { Name = name },
+        _ => throw new InvalidOperationException($"A {Thing.GetType().Name} has no name."),
+    };
+
     public static GearRow Of<T>(Stored<OwnedGear<T>> stored, Func<T, string> name)
         where T : class => new(GearKind.Of<T>(), stored.Id, stored.Version, name(stored.Item.Thing), stored.Item.Thing, stored.Item.Ownership);
 

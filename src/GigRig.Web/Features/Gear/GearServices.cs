@@ -1,3 +1,4 @@
+using GigRig.Web.Features.Gear.Care;
 using GigRig.Web.Features.Gear.Quick;
 using GigRig.Web.Features.Gear.Table;
 
@@ -9,6 +10,7 @@ internal static class GearServices
     public static IServiceCollection AddGearPages(this IServiceCollection services) => services
         .AddTransient<GearListState>()
         .AddTransient<AdaptersState>()
+        .AddScoped<SavedFilters>()
         .AddTransient<QuickAddState>()
         .AddTransient<TableImportState>()
         .AddSingleton<GearItemStates>();

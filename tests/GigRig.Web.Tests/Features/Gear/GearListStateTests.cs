@@ -22,7 +22,7 @@ public sealed class GearListStateTests : IAsyncLifetime
         await library.Gear.AddAsync(A.Device("Sold long ago").Doing("delay"), new Ownership(GearStatus.Gone), Cancel);
         await library.Gear.AddAsync(A.Board(), new Ownership(), Cancel);
         await library.Gear.AddAsync(A.Amp().WithChannels("clean", "drive.high"), new Ownership(), Cancel);
-        state = new(library.Gear, library.Roles);
+        state = new(library.Gear, library.Batch, library.Roles, library.Rigs, library.Time);
         await state.LoadAsync();
     }
 

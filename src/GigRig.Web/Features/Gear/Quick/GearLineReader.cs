@@ -17,12 +17,12 @@ public sealed record LineFault(LineField Field, string Sentence);
 public sealed record LineUnits(LengthUnit Length, decimal GramsInAMass = 1);
 
 /// <summary>Makes a whole thing out of one line; what the line does not say is filled in with what is usual, and marked as guessed.</summary>
-/// <remarks>Kinds that can be told in a line: devices, boards, supplies, off-board items. The others have no facts that could be guessed.</remarks>
+/// <remarks>Kinds that can be told in a line: devices, boards, supplies, amps, off-board items. The others have no facts that could be guessed.</remarks>
 public sealed class GearLineReader(RoleChoices roles, LineUnits units)
 {
     private readonly List<LineFault> faults = [];
 
-    public static IReadOnlyList<GearKind> Kinds { get; } = [.. GearKind.All.Where(kind => kind.Word is "device" or "board" or "supply" or "off-board")];
+    public static IReadOnlyList<GearKind> Kinds { get; } = [.. GearKind.All.Where(kind => kind.Word is "device" or "board" or "supply" or "amp" or "off-board")];
 
     /// <summary>Null where something is wrong, with at least one fault; the first of each cell, as the next one often follows from it.</summary>
     public (NewGear? Gear, IReadOnlyList<LineFault> Faults) Read(GearLine line)
@@ -37,6 +37,7 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
         {
             "board" => Board(line, name),
             "supply" => Supply(line, name),
+            "amp" => Amp(line, name),
             "off-board" => OffBoard(line, name),
             _ => Device(line, name),
         };
@@ -77,6 +78,14 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
         if (size is not null && height is null)
             guesses = guesses.Append(Guess.Height).Order().ToValueList();
         return (supply, guesses, () => ThingCheck.Of(supply));
+    }
+
+    /// <summary>What an amp does, its channels do, one at a time.</summary>
+    private (object, ValueList<Guess>, Func<IEnumerable<Complaint>>) Amp(GearLine line, string name)
+    {
+        var mass = Mass(line);
+        var amp = new Amp(new("this"), name, mass ?? 15_000.G, Roles(line).Select(function => function with { Section = "channel" }).ToValueList());
+        return (amp, mass is null ? [Guess.Mass] : [], () => ThingCheck.Of(amp));
     }
 
     private (object, ValueList<Guess>, Func<IEnumerable<Complaint>>) OffBoard(GearLine line, string name)

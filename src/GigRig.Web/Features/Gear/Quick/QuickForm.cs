@@ -25,7 +25,7 @@ public sealed class QuickForm : LiveForm
     public bool HasSize => Kind is "device" or "board";
 
     [JsonIgnore]
-    public bool HasRoles => Kind is "device" or "off-board";
+    public bool HasRoles => Kind is "device" or "amp" or "off-board";
 
     [JsonIgnore]
     public bool HasDraw => Kind == "device";

@@ -44,7 +44,8 @@ public static class RolesText
         var all = roles.Search("").ToList();
         if (all.Where(role => Same(role.Key, word) || Same(roles.TitleOf(role), word)).ToList() is [var exact, ..])
             return exact;
-        if (all.Where(role => RoleCatalogue.Find(role) is { } entry && entry.Synonyms.Any(synonym => Same(synonym, word))).ToList() is [var called, ..])
+        // Of several that are called so, the narrowest: it meets a need for the wider one too, and not the other way round.
+        if (all.Where(role => RoleCatalogue.Find(role) is { } entry && entry.Synonyms.Any(synonym => Same(synonym, word))).OrderByDescending(role => role.Key.Count(c => c == '.')).ToList() is [var called, ..])
             return called;
         return roles.Search(word).ToList() is [var only] ? only : null;
     }

@@ -18,7 +18,7 @@ public sealed class GearLineReaderTests
         var device = Assert.IsType<Device>(gear.Thing);
         Assert.Equal(("Meadow", 70.Mm, 122.Mm), (device.Name, device.Size.Width, device.Size.Depth));
         Assert.Equal(9.MilliA, device.Power!.Current);
-        Assert.Equal("drive", Assert.Single(device.Functions).Role.Key);
+        Assert.Equal("drive.low", Assert.Single(device.Functions).Role.Key);
         Assert.Equal([Guess.Size, Guess.Height, Guess.Mass, Guess.Jacks, Guess.Switches, Guess.Voltage], gear.Ownership.Guesses);
     }
 
@@ -44,6 +44,10 @@ public sealed class GearLineReaderTests
     [Fact]
     public void An_off_board_item_needs_no_more_than_a_name_and_a_role() =>
         Assert.Equal("tuner", Assert.Single(Assert.IsType<OffBoardItem>(Read((LineField.Kind, "off-board item"), (LineField.Name, "Clip"), (LineField.Roles, "tuner")).Thing).Functions).Role.Key);
+
+    [Fact]
+    public void An_amp_does_one_thing_at_a_time() =>
+        Assert.Equal(["channel", "channel"], Assert.IsType<Amp>(Read((LineField.Kind, "amp"), (LineField.Name, "Combo"), (LineField.Roles, "clean, drive")).Thing).Functions.Select(function => function.Section));
 
     [Fact]
     public void What_is_kept_beside_the_facts_comes_along()
