@@ -85,6 +85,9 @@ internal sealed class RouteSearch
         for (var step = last; cameFrom.TryGetValue(step, out var before); step = before)
             nodes.Add(before.At);
         nodes.Reverse();
+        // Plugs that meet tip to tip: both ends all the same.
+        if (nodes.Count == 1)
+            nodes.Add(nodes[0]);
         return nodes.Where((node, i) => i == 0 || i == nodes.Count - 1 || (nodes[i - 1].X == node.X) != (node.X == nodes[i + 1].X)).Select(PointAt).ToValueList();
     }
 

@@ -21,6 +21,10 @@ public sealed class RouteSearchTests
     }
 
     [Fact]
+    public void Plugs_that_meet_tip_to_tip_are_both_ends_of_a_way_of_no_length() =>
+        Assert.Equal([At(10, 10), At(10, 10)], RouteSearch.Between(At(10, 10), At(10, 10), [new(20.Mm, 0.Mm, 60.Mm, 50.Mm)]).Corners);
+
+    [Fact]
     public void A_body_is_gone_around_on_its_nearer_side() =>
         Assert.Equal([At(0, 40), At(0, 50), At(100, 50), At(100, 40)], RouteSearch.Between(At(0, 40), At(100, 40), [new(20.Mm, 0.Mm, 60.Mm, 50.Mm)]).Corners);
 

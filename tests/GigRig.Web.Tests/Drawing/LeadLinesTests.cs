@@ -24,6 +24,10 @@ public sealed class LeadLinesTests
     }
 
     [Fact]
+    public void Where_plugs_meet_tip_to_tip_the_mark_stands_at_the_tips() =>
+        Assert.Equal(new SceneSpot(215, 150), Assert.Single(LeadLines.Of(Boxes, A.Rig().Placing("a", 230, 0).Placing("b", 100, 0).Chained("a b"))).Middle);
+
+    [Fact]
     public void No_lead_runs_behind_a_body()
     {
         // From a's left past both boxes to b's right: the straight way would cross them.
