@@ -1,4 +1,6 @@
 using CsCheck;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.Domain.Wishes;
@@ -73,6 +75,30 @@ public sealed class ArrangerTests
         Assert.Equal(0.Mm, best.Score.Leads);
     }
 
+    /// <summary>Common practice, no source: the most used switch at the front middle, the others beside it.</summary>
+    [Fact]
+    public async Task What_is_pressed_most_stands_at_the_front_middle()
+    {
+        var draft = A.Draft(A.Board(300, 300))
+            .With(Silent("fuzz").WithSwitch(50, 20).Doing("drive"), Silent("echo").WithSwitch(50, 20).Doing("delay", "reverb"))
+            .Needing("drive", "delay", "reverb");
+
+        var best = await Ask.Best(draft);
+
+        Assert.Equal((100.Mm, 0.Mm), PlaceOf(best, "echo"));
+        Assert.Equal(0.Mm, PlaceOf(best, "fuzz").Y);
+    }
+
+    [Fact]
+    public async Task What_nobody_presses_or_plugs_together_stands_in_line()
+    {
+        var draft = A.Draft(A.Board(300, 200).KeepingOut(0, 0, 10, 50))
+            .With(Silent("fuzz").Sized(100, 60).Doing("drive"), Silent("echo").Sized(90, 140).Doing("delay"), Silent("hall").Sized(100, 100).Doing("reverb"))
+            .Needing("drive", "delay", "reverb");
+
+        Assert.Equal(1, (await Ask.Best(draft)).Score.Fronts);
+    }
+
     [Fact]
     public async Task An_empty_board_is_left_as_it_is()
     {
@@ -80,6 +106,11 @@ public sealed class ArrangerTests
 
         Assert.Empty(best.Rig.Placements);
     }
+
+    /// <summary>Carries no audio, so that no lead draws it anywhere.</summary>
+    private static Device Silent(string id) => A.Device(id).WithJack(JackUse.Control, Side.Top, 50);
+
+    private static (Millimetres X, Millimetres Y) PlaceOf(Proposal proposal, string id) => proposal.Rig.Placements.Where(p => p.Id.Value == id).Select(p => (p.At.X, p.At.Y)).Single();
 
     private static RigProblemDraft Arranging(RigProblemDraft draft, bool arrange) => draft with { Options = draft.Options with { Arrange = arrange } };
 }
