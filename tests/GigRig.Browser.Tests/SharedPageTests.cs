@@ -143,7 +143,7 @@ public sealed class SharedPageTests(Chromium chromium) : BrowserTest(chromium)
     {
         await Page.OpenAsync(GigRigUrls.Rig(rigId));
         await Page.GetByRole(AriaRole.Checkbox, new() { Name = "Where everything stands, in numbers" }).CheckAsync();
-        var download = await Page.RunAndWaitForDownloadAsync(() => Page.Link("Download as one file").ClickAsync());
+        var download = await Page.RunAndWaitForDownloadAsync(() => Page.Button("Download as one file").ClickAsync());
         Assert.Equal("Barn-dance.html", download.SuggestedFilename);
         var folder = Directory.CreateTempSubdirectory("gigrig-copy-");
         var file = Path.Combine(folder.FullName, download.SuggestedFilename);

@@ -7,6 +7,9 @@ window.gigrigDisplay = {
   chooseUnit(choice) {
     this.remember("gigrig-unit", choice, choice === "millimetres");
   },
+  download(url) {
+    Object.assign(document.createElement("a"), { href: url, download: "" }).click();
+  },
   knows(name) {
     return document.cookie.split("; ").some((part) => part.startsWith(`${name}=`));
   },

@@ -101,6 +101,21 @@ public sealed class RigPageTests : PageTest
         Assert.Null(await reader.FindAsync(url[(url.LastIndexOf('/') + 1)..], Cancel));
     }
 
+    [Fact]
+    public async Task The_copy_in_one_file_has_what_is_ticked_at_the_moment_it_is_asked_for()
+    {
+        var saved = await Library.SaveAsync("Friday");
+        var page = Open(saved);
+        var notes = page.FindAll(".rig-shows input")[1];
+        await notes.ChangeAsync(true);
+        await page.FindAll(".rig-shows input")[1].ChangeAsync(false);
+        await page.FindAll(".rig-shows input")[0].ChangeAsync(true);
+
+        await page.FindAll("button").Single(button => button.TextContent.Trim() == "Download as one file").ClickAsync();
+
+        Assert.Equal(GigRigUrls.RigCopy(saved.Id, notes: false, values: false, places: true), JSInterop.VerifyInvoke("gigrigDisplay.download").Arguments[0]);
+    }
+
     private IRenderedComponent<RigPage> Open(Stored<SavedRig> saved)
     {
         var page = Render<RigPage>(p => p.Add(c => c.Id, saved.Id));
