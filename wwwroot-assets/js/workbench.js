@@ -27,16 +27,29 @@ export function attach(svg, app) {
   async function tell(what, ...told) {
     try {
       await app.invokeMethodAsync(what, ...told);
+      return true;
     } catch {
-      // The connection is gone; the page says so, and what was not heard of goes back.
+      return false;
     }
   }
 
-  async function putDown(thing) {
-    const [x, y] = placeOf(thing);
-    await tell("PutDown", thing.dataset.thing, x, y);
-    if (thing.isConnected && held?.thing !== thing && nudged?.thing !== thing) place(thing, ...settledPlaceOf(thing));
+  // What is seen where it was put down must not be lost, though the connection may be: it is written down until the app has heard of it, and told again
+  // when the connection or the page comes back.
+  const unheardKey = `gigrig-unheard:${location.pathname}`;
+  const unheard = () => JSON.parse(sessionStorage.getItem(unheardKey) ?? "{}");
+  const keepUnheard = (moves) => (Object.keys(moves).length > 0 ? sessionStorage.setItem(unheardKey, JSON.stringify(moves)) : sessionStorage.removeItem(unheardKey));
+
+  async function tellPlace(id, x, y) {
+    keepUnheard({ ...unheard(), [id]: [x, y] });
+    if (!(await tell("PutDown", id, x, y))) return;
+    const { [id]: [heardX, heardY] = [x, y], ...others } = unheard();
+    if (heardX === x && heardY === y) keepUnheard(others);
+    const thing = svg.querySelector(`[data-thing="${CSS.escape(id)}"]`);
+    if (thing && held?.thing !== thing && nudged?.thing !== thing && !(id in unheard())) place(thing, ...settledPlaceOf(thing));
   }
+
+  const putDown = (thing) => tellPlace(thing.dataset.thing, ...placeOf(thing));
+  const tellUnheard = () => Object.entries(unheard()).forEach(([id, [x, y]]) => tellPlace(id, x, y));
 
   function showPlace(thing, x, y) {
     const fromFront = Number(svg.dataset.depth) - y - Number(thing.dataset.deep);
@@ -177,6 +190,9 @@ export function attach(svg, app) {
     flush();
     tell(key === "y" || event.shiftKey ? "Redo" : "Undo");
   });
+
+  on(document, "components-reconnect-state-changed", ({ detail }) => detail.state === "hide" && tellUnheard(), { capture: true });
+  tellUnheard();
 
   svg.dataset.ready = "true";
   return { dispose: () => ending.abort() };

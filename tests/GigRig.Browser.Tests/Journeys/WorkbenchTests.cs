@@ -192,6 +192,38 @@ public sealed class WorkbenchTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [Fact]
+    public async Task What_was_put_down_while_the_connection_was_gone_is_told_when_the_page_is_back()
+    {
+        await OpenAsync(Page);
+        await Page.Context.SetOfflineAsync(true);
+        await Page.EvaluateAsync("() => Blazor._internal.forceCloseConnection()");
+        await Page.EvaluateAsync("() => document.getElementById('components-reconnect-modal').close()");
+        await Echo.FocusAsync();
+        await Page.Keyboard.PressAsync("Shift+ArrowRight");
+        await Page.WaitForFunctionAsync("() => Object.keys(sessionStorage).some(key => key.startsWith('gigrig-unheard:'))");
+        await Expect(Said).ToBeEmptyAsync();
+
+        await Page.Context.SetOfflineAsync(false);
+        await Page.ReloadAsync();
+
+        await Expect(Said).ToHaveTextAsync("echo moved to 110, 0 mm.");
+        await Expect(Echo).ToHaveAttributeAsync("transform", "translate(110 20)");
+    }
+
+    [Fact]
+    public async Task The_rest_is_fitted_around_what_is_locked()
+    {
+        await OpenAsync(Page);
+        await TypeAsync(Page, "40");
+        await Page.Button("Lock echo").ClickAsync();
+        await Page.Button("Fit around locked").ClickAsync();
+
+        await Expect(Said).ToContainTextAsync("Fitted the rest around what is locked.");
+        await Expect(Page.GetByLabel("From left, echo")).ToHaveValueAsync("40 mm");
+        await Expect(Page.Locator(".bench-clean")).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task A_finger_drags_as_a_mouse_does()
     {
         var phone = await NewVisitorAsync(390, 844);
@@ -217,7 +249,7 @@ public sealed class WorkbenchTests(Chromium chromium) : BrowserTest(chromium)
     {
         await page.GetByLabel("From left, echo").FillAsync(fromLeft);
         await page.Keyboard.PressAsync("Tab");
-        await Expect(page.Locator(".bench-said")).ToContainTextAsync($"echo moved to {fromLeft}, 0 mm.");
+        await Expect(page.Locator(".bench-said")).ToContainTextAsync($"echo moved to {fromLeft}, 0 mm");
         await page.WaitForFunctionAsync("place => Object.entries(localStorage).some(([key, text]) => key.includes('board:') && text.includes(place))", $": {fromLeft},");
     }
 

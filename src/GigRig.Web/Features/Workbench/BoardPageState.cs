@@ -4,8 +4,10 @@ using GigRig.Domain.Rigs;
 namespace GigRig.Web.Features.Workbench;
 
 /// <summary>A saved rig on the workbench: loading, saving as the next version, and what happens when somebody else saved it meanwhile.</summary>
-public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
+public sealed class BoardPageState(RigStore rigs, GearStore gear, SolveHookUp solve)
 {
+    private RigProblem? problem;
+
     public bool IsLoaded { get; private set; }
 
     /// <summary>The stored rig the work began with; null where there is none.</summary>
@@ -35,7 +37,9 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
     {
         try
         {
-            Show(await rigs.FindAsync(id));
+            var found = await rigs.FindAsync(id);
+            problem = found is null ? null : OwnedSince.On(found.Item.Problem, await gear.AllAsync());
+            Show(found);
         }
         catch (UnreadableRigException unreadable)
         {
@@ -53,7 +57,7 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
         BroughtBack = edit.Rig != saved.Item.Rig;
         if (BroughtBack)
             Saved = saved with { Version = version };
-        Editor = new(saved.Item.Problem, edit, solve);
+        Editor = new(problem!, edit, solve);
         return true;
     }
 
@@ -64,7 +68,7 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
             return false;
         try
         {
-            Saved = await rigs.SaveAsync(saved with { Item = saved.Item with { Rig = editor.Rig } });
+            Saved = await rigs.SaveAsync(saved with { Item = Bench(saved.Item, editor) });
             (Stale, BroughtBack) = (null, false);
             return true;
         }
@@ -78,8 +82,8 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
     /// <summary>Keeps what is on the bench as a rig of its own, and says which one it became.</summary>
     public async Task<Guid> SaveCopyAsync()
     {
-        var (saved, rig) = (Saved!.Item, Editor!.Rig);
-        var copy = await rigs.AddAsync($"{saved.Name} (copy)", saved.Note, saved.Problem, rig);
+        var mine = Bench(Saved!.Item, Editor!);
+        var copy = await rigs.AddAsync($"{mine.Name} (copy)", mine.Note, mine.Problem, mine.Rig);
         Stale = null;
         return copy.Id;
     }
@@ -89,9 +93,12 @@ public sealed class BoardPageState(RigStore rigs, SolveHookUp solve)
 
     public void GoOn() => Stale = null;
 
+    private static SavedRig Bench(SavedRig saved, BoardEditor editor) =>
+        saved with { Rig = editor.Rig, Problem = OwnedSince.Kept(saved.Problem, editor.Problem, editor.Rig) };
+
     private void Show(Stored<SavedRig>? saved)
     {
         (Saved, Fault, Stale, BroughtBack, IsLoaded) = (saved, "", null, false, true);
-        Editor = saved is null ? null : new(saved.Item.Problem, BoardEdit.Of(saved.Item.Rig), solve);
+        Editor = saved is null ? null : new(problem!, BoardEdit.Of(saved.Item.Rig), solve);
     }
 }

@@ -1,3 +1,5 @@
+using GigRig.Domain;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Workbench;
@@ -145,9 +147,29 @@ public sealed class BoardPageStateTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_has_come_into_the_library_since_is_on_the_shelf_and_is_kept_once_it_is_used()
+    {
+        var bought = (await library.Gear.AddAsync(A.Device("new") with { Name = "Fresh phaser" }, new(), Cancel)).Item.Thing;
+        await library.Gear.AddAsync(A.Device("lent") with { Name = "Lent flanger" }, new(GearStatus.LentOut), Cancel);
+        var state = await OpenAsync();
+        Assert.Contains(bought, state.Editor!.Shelf);
+        Assert.DoesNotContain(state.Editor.Shelf, device => device.Name == "Lent flanger");
+
+        Move(state, 200);
+        await state.SaveAsync();
+        Assert.Equal(Draft.Devices, (await library.Rigs.FindAsync(id, Cancel))!.Item.Problem.Devices);
+
+        state.Editor.Add(bought.Id);
+        await state.SaveAsync();
+        var stored = (await library.Rigs.FindAsync(id, Cancel))!.Item;
+        Assert.Equal((ValueList<Device>)[.. Draft.Devices, bought], stored.Problem.Devices);
+        Assert.True(stored.Rig.Holds(bought.Id));
+    }
+
+    [Fact]
     public async Task A_rig_that_is_not_there_leaves_the_bench_empty()
     {
-        var state = new BoardPageState(library.Rigs, Unsolved);
+        var state = new BoardPageState(library.Rigs, library.Gear, Unsolved);
         await state.LoadAsync(Guid.NewGuid());
 
         Assert.True(state.IsLoaded);
@@ -159,7 +181,7 @@ public sealed class BoardPageStateTests : IAsyncLifetime
 
     private async Task<BoardPageState> OpenAsync()
     {
-        var state = new BoardPageState(library.Rigs, Unsolved);
+        var state = new BoardPageState(library.Rigs, library.Gear, Unsolved);
         await state.LoadAsync(id);
         return state;
     }
