@@ -2,7 +2,6 @@ using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
-using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Sheets;
 
@@ -23,8 +22,7 @@ public sealed record HookUpLine(GearId Device, int? Number, string DeviceName, s
 /// <param name="Outlets">Those in use, in the supply's order.</param>
 /// <param name="Free">Those out of use, in words.</param>
 /// <param name="InAll">What is left of the supply as a whole; empty without one.</param>
-/// <param name="Noise">Advice about digital devices and drives on one return, unless silenced.</param>
-public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLine> Outlets, string Free, string InAll, ValueList<BatteryLine> Batteries, ValueList<string> Noise)
+public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLine> Outlets, string Free, string InAll, ValueList<BatteryLine> Batteries)
 {
     public static HookUpSheet Of(RigProblem problem, Rig rig)
     {
@@ -36,8 +34,7 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
             load.Outlets.Select(outlet => OutletLine.Of(problem, outlet, lines)).ToValueList(),
             string.Join("; ", load.Unused.Select(outlet => $"{outlet.Id} ({string.Join(" / ", outlet.Volts)}, {outlet.Current})")),
             InAllOf(problem, load),
-            lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList(),
-            NoiseIn(problem, rig).ToValueList());
+            lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList());
     }
 
     private static HookUpLine LineOf(RigProblem problem, Feed feed, IReadOnlyDictionary<GearId, int> numbers) => new(
@@ -70,15 +67,12 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
         (_, null) => "power lead",
     };
 
-    private static IEnumerable<string> NoiseIn(RigProblem problem, Rig rig) =>
-        ChainAdvice.Of(problem, rig).Where(heard => heard is { Advice.Id: AdviceIds.DigitalNoise, Silenced: null }).Select(heard => heard.Advice.Sentence);
-
     private static string InAllOf(RigProblem problem, SupplyLoad load)
     {
         if (problem.Supply is null)
             return "";
         var left = load.Taken > load.Gives ? $"{load.Taken - load.Gives} too much" : $"{load.Left} left";
         var headroom = problem.Options.Headroom > 0 ? $", {problem.Options.Headroom * 100:0.#} % headroom counted" : "";
-        return $"{left}: {load.Taken} of {load.Gives}{headroom}";
+        return $"{load.Taken} of {load.Gives} taken, {left}{headroom}";
     }
 }

@@ -30,6 +30,22 @@ public sealed class DigitalNoiseTests
     }
 
     [Fact]
+    public void It_is_told_in_one_sentence_with_what_was_guessed_until_it_is_silenced()
+    {
+        var problem = Two(A.Outlet("1").Sharing("s"), A.Outlet("2").Sharing("s"));
+
+        var heard = Assert.Single(ChainAdvice.Of(problem, OnBoth), heard => heard.Advice.Id == AdviceIds.DigitalNoise);
+        Assert.Equal(
+            "echo (digital) and fuzz share a return at outlets 1, 2. Clock noise can whine through a drive that way; if it does, give one of them an isolated outlet."
+            + " That echo is digital is a guess from role and draw; it can be said on the page of the device.",
+            heard.Advice.Sentence);
+        Assert.Null(heard.Silenced);
+        Assert.NotNull(Assert.Single(
+            ChainAdvice.Of(problem, OnBoth with { Silenced = [new(AdviceIds.DigitalNoise, heard.Advice.Culprits, "I hear none")] }),
+            again => again.Advice.Id == AdviceIds.DigitalNoise).Silenced);
+    }
+
+    [Fact]
     public void Isolated_outlets_are_two_returns() => Assert.Empty(DigitalNoise.Of(Two(A.Outlet("1"), A.Outlet("2")), OnBoth));
 
     [Fact]

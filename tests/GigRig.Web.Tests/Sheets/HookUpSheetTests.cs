@@ -54,7 +54,7 @@ public sealed class HookUpSheetTests
             ["1, isolated, 9 V: 1 tuner; 70 of 100 mA", "3 + 4, joined in parallel: currents add, 9 V: echo; 20 of 200 mA", "5 + 6, joined in series: volts add, the lesser current counts, 9 V + 9 V = 18 V: preamp; 40 of 100 mA"],
             sheet.Outlets.Select(line => $"{line.Label}, {line.Kind}, {line.Volts}: {string.Join(", ", line.Feeds.Select(feed => feed.Title))}; {line.Left}"));
         Assert.Equal("2 (9 V, 100 mA)", sheet.Free);
-        Assert.Equal("270 mA left: 330 mA of 600 mA", sheet.InAll);
+        Assert.Equal("330 mA of 600 mA taken, 270 mA left", sheet.InAll);
     }
 
     [Fact]
@@ -106,22 +106,6 @@ public sealed class HookUpSheetTests
         Assert.Equal(
             new BatteryLine("boost", "about 42 to 60 hours at 10 mA", "600 mAh"),
             Assert.Single(HookUpSheet.Of(problem, A.Rig().OnBattery("boost")).Batteries));
-    }
-
-    [Fact]
-    public void Digital_and_drive_on_one_return_are_told_apart_from_what_was_guessed()
-    {
-        var problem = A.Draft()
-            .With(A.Device("echo").Drawing(65).Doing("delay"), A.Device("fuzz").Drawing(5).Doing("drive.fuzz"))
-            .FedBy(A.Outlet("1").Giving(200)).OwningAdapters(splitter: 1).Problem();
-
-        var rig = A.Rig().Placing("echo", 0, 0).Placing("fuzz", 100, 0).Feeding("echo", "1").Feeding("fuzz", "1");
-
-        Assert.Equal(
-            "echo (digital) and fuzz share a return at outlet 1. Clock noise can whine through a drive that way; if it does, give one of them an isolated outlet."
-            + " That echo is digital is a guess from role and draw; it can be said on the page of the device.",
-            Assert.Single(HookUpSheet.Of(problem, rig).Noise));
-        Assert.Empty(HookUpSheet.Of(problem, rig with { Silenced = [new(AdviceIds.DigitalNoise, [new("echo"), new("fuzz")], "I hear none")] }).Noise);
     }
 
     [Fact]
