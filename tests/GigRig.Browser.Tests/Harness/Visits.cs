@@ -42,9 +42,9 @@ internal static class Visits
         }
 
         /// <summary>Presses Tab until the control with this name has the focus; false where it does not come within a few presses.</summary>
-        public async Task<bool> TabToAsync(string name)
+        public async Task<bool> TabToAsync(string name, int most = FewTabs)
         {
-            for (var presses = 0; presses < FewTabs; presses++)
+            for (var presses = 0; presses < most; presses++)
             {
                 await page.Keyboard.PressAsync("Tab");
                 var focused = await page.EvaluateAsync<string>("document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.innerText ?? ''");
