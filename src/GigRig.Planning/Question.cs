@@ -71,6 +71,14 @@ internal sealed class Question
     /// <summary>Board, supply and amp: carried whatever is chosen. Grams.</summary>
     public int FixedMass => Problem.Board.Mass.Value + (Problem.Supply?.Mass.Value ?? 0) + (Problem.Amp?.Mass.Value ?? 0);
 
+    /// <summary>Candidates and off-board things in one count: candidates first. -1 for the amp.</summary>
+    public int ThingOf(Performer performer) => performer.Kind switch
+    {
+        PerformerKind.Device => performer.Index,
+        PerformerKind.OffBoard => Candidates.Length + performer.Index,
+        _ => -1,
+    };
+
     /// <summary>The shapes of a choice, in its order, with the supply last where it stands among them.</summary>
     public Shape[] ShapesOf(IReadOnlyList<Candidate> chosen) => SupplyShape is null
         ? [.. chosen.Select(c => c.Shape)]

@@ -3,6 +3,7 @@ using GigRig.Domain.Rigs;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
 using GigRig.Planning.Powering;
+using GigRig.Planning.Searching;
 
 namespace GigRig.Planning;
 
@@ -14,9 +15,15 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 {
     private static readonly double[] Shares = [0.45, 0.6, 0.75, 0.85];
 
+    /// <summary>What our own search may take of the time; the solver has the rest.</summary>
+    private const double SearchShare = 0.6;
+
     private readonly RigBuilder builder = new(question);
     private readonly Lazy<ChoosingModel> model = new(() => new(question, options.Seed, clock));
     private readonly List<Choice> answered = [];
+
+    /// <summary>The most that any set could cover.</summary>
+    private long wantsBound = AllWants(question);
 
     /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
     private long openWants = question.ListsEveryFeed ? -1 : AllWants(question);
@@ -31,7 +38,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     /// <summary>Whether nothing better is left, nor anything set aside that might be.</summary>
     public bool IsClosed { get; private set; }
 
-    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Min(KnownBound, Math.Max(Math.Max(model.IsValueCreated ? Model.WantsBound : AllWants(question), openWants), Best?.Score.Wants ?? 0));
+    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Min(KnownBound, Math.Max(Math.Max(model.IsValueCreated ? Math.Min(Model.WantsBound, wantsBound) : wantsBound, openWants), Best?.Score.Wants ?? 0));
 
     /// <summary>What was proved before.</summary>
     public long KnownBound { get; init; } = long.MaxValue;
@@ -68,6 +75,45 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
             BeginQuickly();
         if (clock.IsUp || (Best is not null && options.FirstWillDo))
             return;
+        if (answered.Count == 0 && !options.FirstWillDo && options.SetNodes > 0 && SearchSets())
+            IsClosed = openWants < 0;
+        else
+            AskTheModel();
+    }
+
+    /// <summary>Our own search through the sets; false where it did not get to the end.</summary>
+    private bool SearchSets()
+    {
+        var within = clock.Within(SearchShare * clock.Left);
+        SetSearch? search = null;
+        search = new SetSearch(question, options, within, new Parts(question, options, fitter, within).MayDo, (choice, wants) =>
+        {
+            TryOut(choice, wants);
+            if (Best is { } better)
+                search!.MustBeat(better.Score);
+        });
+        if (Best is { } known)
+            search.MustBeat(known.Score);
+        wantsBound = Math.Min(wantsBound, search.WantsBound);
+        return search.Run();
+    }
+
+    private void TryOut(Choice choice, long wants)
+    {
+        Consumer[] fed = [.. choice.Devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()];
+        var power = question.Power.Feed(fed, clock, options.PowerStates);
+        if (power is PowerAnswer.Starved)
+            return;
+        var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
+        var standings = fitter.Stand(shapes, clock);
+        if (standings?.Count == shapes.Length && power is PowerAnswer.Fed answer)
+            Accept(builder.Build(choice, standings, answer.Feeds), choice);
+        else if (standings is not { Count: 0 } || shapes.Length == 0)
+            openWants = Math.Max(openWants, wants);
+    }
+
+    private void AskTheModel()
+    {
         if (Best is { } known)
             Model.MustBeat(known.Score);
         for (var round = 0; !clock.IsUp; round++)

@@ -32,7 +32,15 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
     [Fact]
     public Task Where_the_choosing_itself_places_things_from_the_start() =>
-        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenContest.AroundFixed, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { RoundsBeforeGeometry = 0 }), iter: Problems / 2);
+        Gen.OneOf(GenContest.Crowded, GenContest.InARow, GenContest.AroundFixed, GenProblem.SmallDraft).SampleAsync(draft => MatchAsync(draft, Quiet with { SetNodes = 0, RoundsBeforeGeometry = 0 }), iter: Problems / 2);
+
+    [Fact]
+    public Task Where_the_solver_has_the_whole_question() =>
+        Gen.OneOf(GenContest.Mixed, GenContest.AroundFixed).SampleAsync(draft => MatchAsync(draft, Quiet with { SetNodes = 0, FitNodes = 0 }), iter: Problems / 2);
+
+    [Fact]
+    public Task Where_our_own_search_gives_up_half_way() =>
+        Gen.OneOf(GenContest.Mixed, GenContest.AroundFixed).SampleAsync(draft => MatchAsync(draft, Quiet with { SetNodes = 6 }), iter: Problems / 2);
 
     /// <summary>What was left open is asked again with more work for each question, as long as there is time.</summary>
     [Fact]
@@ -47,7 +55,7 @@ public sealed class RigPlannerAgainstExhaustiveTests
             var problem = draft.Problem();
             var best = new ExhaustivePlanner(problem).BestFirst().Select(rig => rig.Choice).FirstOrDefault();
 
-            var outcome = await Ask.Planner(draft, Quiet with { FitBudget = TimeSpan.Zero, ShrinkBudget = TimeSpan.Zero, QuickTries = 1 });
+            var outcome = await Ask.Planner(draft, Quiet with { FitNodes = 0, FitBudget = TimeSpan.Zero, ShrinkBudget = TimeSpan.Zero, QuickTries = 1 });
 
             if (best is null)
             {

@@ -25,7 +25,9 @@ internal sealed class ChoosingModel
         var coverage = new CoverageParts(variables);
         LimitParts.Add(variables);
         PowerParts.Add(variables);
-        AreaParts.Add(variables);
+        foreach (var bound in AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Where(b => b.Binds))
+            variables.Model.Add(LinearExpr.WeightedSum(variables.Devices, bound.Weights) <= bound.Most);
+        RowParts.Add(variables);
         objective = new(variables, coverage);
         NoGoods = new(variables);
         WantsBound = objective.MostWants;

@@ -6,10 +6,9 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class Fitter(Surface surface, PlannerOptions options)
 {
-    private const int MostWaysApart = 8;
-
     private readonly QuickFit quick = new(surface, options.Seed);
     private readonly Rows rows = new(surface);
+    private readonly TurningSearch turning = new(surface);
     private readonly ExactFit exact = new(surface, options.Seed);
     private readonly Dictionary<string, IReadOnlyList<(Shape Shape, Standing Standing)>> stands = new(StringComparer.Ordinal);
     private readonly HashSet<string> never = new(StringComparer.Ordinal);
@@ -19,6 +18,9 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     public QuickFit Quick => quick;
 
     public Rows Rows => rows;
+
+    /// <summary>Where they can stand; an empty list, for things that are not none, is a proved no; null is open.</summary>
+    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, Clock clock) => Decide(shapes, clock, options.FitBudget, options.QuickTries);
 
     public FitAnswer Fit(IReadOnlyList<Shape> shapes, Clock clock)
     {
@@ -40,7 +42,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return Matched(shapes, known);
         if (never.Contains(key) || options.Memory?.IsMisfit($"{surface.Key}: {key}") == true)
             return [];
-        var standings = rows.Excess(shapes) is not null ? [] : Place(shapes, tries, clock) ?? Prove(shapes, clock, budget);
+        var standings = !rows.Admits(shapes) ? [] : Prove(shapes, tries, clock, budget);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
@@ -48,22 +50,9 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         return standings;
     }
 
-    /// <summary>Turned one way at a time where few ways are left: with its sizes fixed a question is answered much sooner.</summary>
-    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)
-    {
-        if (rows.Open(shapes, MostWaysApart) is not { } open)
-            return exact.Decide(shapes, clock, budget);
-        var undecided = false;
-        foreach (var stances in open)
-        {
-            var standings = exact.Decide([.. stances.Select(s => new Shape([s.Pose]))], clock, budget);
-            if (standings is { Count: > 0 })
-                return [.. standings.Select(s => s with { Pose = shapes[s.Item].PoseLike(stances[s.Item].Pose) })];
-            undecided |= standings is null;
-        }
-
-        return undecided ? null : [];
-    }
+    /// <summary>Our own search settles nearly everything; what it leaves open goes to the quick placer and the solver.</summary>
+    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, int tries, Clock clock, TimeSpan budget) =>
+        turning.Decide(shapes, options.FitNodes, clock) ?? Place(shapes, tries, clock) ?? exact.Decide(shapes, clock, budget);
 
     private IReadOnlyList<Standing>? Place(IReadOnlyList<Shape> shapes, int tries, Clock clock)
     {

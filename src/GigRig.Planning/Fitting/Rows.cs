@@ -16,6 +16,37 @@ internal sealed class Rows(Surface surface)
     private readonly Dictionary<(int Big, int Small), int> gapLosses = [];
     private readonly Dictionary<string, int> lengths = new(StringComparer.Ordinal);
 
+    /// <summary>False where the row is too long however the things are turned. Sooner answered than by how much.</summary>
+    public bool Admits(IReadOnlyList<Shape> shapes)
+    {
+        var each = new Stance[shapes.Count][];
+        long count = 1;
+        for (var i = 0; i < each.Length; i++)
+        {
+            each[i] = WaysOf(shapes[i]);
+            count *= each[i].Length;
+            if (count is 0 or > MostCombinations)
+                return count > 0;
+        }
+
+        var turned = new Stance[each.Length];
+        for (var combination = 0L; combination < count; combination++)
+        {
+            // Turned ones first: they are more often the shallow ones.
+            var rest = count - 1 - combination;
+            for (var i = 0; i < each.Length; i++)
+            {
+                turned[i] = each[i][rest % each[i].Length];
+                rest /= each[i].Length;
+            }
+
+            if (AdmitsTurned(turned))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>By how many millimetres the row is too long however the things are turned; null where that is not so, or there are too many ways to look.</summary>
     public int? Excess(IReadOnlyList<Shape> shapes)
     {
@@ -28,13 +59,6 @@ internal sealed class Rows(Surface surface)
         }
 
         return least;
-    }
-
-    /// <summary>The ways of turning everything that rows do not rule out, at most so many; null where there are more.</summary>
-    public IReadOnlyList<Stance[]>? Open(IReadOnlyList<Shape> shapes, int most)
-    {
-        var open = CombinationsOf(shapes)?.Where(c => ExcessOf(c) <= 0).Take(most + 1).ToArray();
-        return open?.Length > most ? null : open;
     }
 
     /// <summary>How much shorter a row may get, at most, when a thing of the second shape in it makes way for one of the first; null where that is no like for like.</summary>
@@ -82,6 +106,49 @@ internal sealed class Rows(Surface surface)
             (sofar, way) => sofar.SelectMany(_ => way, (taken, next) => (Stance[])[.. taken, next]));
     }
 
+    private bool AdmitsTurned(Stance[] turned)
+    {
+        var row = new List<Stance>(turned.Length);
+        foreach (var stance in turned)
+        {
+            if (2 * stance.Pose.Depth > surface.Depth)
+                row.Add(stance);
+        }
+
+        if (IsTooLong(row))
+            return false;
+        foreach (var shallow in turned)
+        {
+            if (2 * shallow.Pose.Depth > surface.Depth)
+                continue;
+            row.Clear();
+            row.Add(shallow);
+            foreach (var deep in turned)
+            {
+                if (2 * deep.Pose.Depth > surface.Depth && deep.Pose.Depth + shallow.Pose.Depth > surface.Depth)
+                    row.Add(deep);
+            }
+
+            if (IsTooLong(row))
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool IsTooLong(List<Stance> row)
+    {
+        var widths = 0;
+        var gaps = 0;
+        foreach (var stance in row)
+        {
+            widths += stance.Pose.Width;
+            gaps += stance.LongestSides;
+        }
+
+        return widths > surface.Width || (widths + gaps > surface.Width && Length([.. row]) > surface.Width);
+    }
+
     /// <summary>The excess of the longest row: of the deep bodies, or of a shallow one with those too deep to stand behind it.</summary>
     private int ExcessOf(Stance[] turned)
     {
@@ -97,7 +164,12 @@ internal sealed class Rows(Surface surface)
         var widths = row.Sum(s => s.Pose.Width);
         if (row.Length is < 2 or > LongestRow)
             return widths;
-        var key = string.Join(',', row.Select(s => numbers[s]).Order());
+        var key = string.Create(row.Length, row, (chars, stances) =>
+        {
+            for (var i = 0; i < chars.Length; i++)
+                chars[i] = (char)numbers[stances[i]];
+            chars.Sort();
+        });
         if (!lengths.TryGetValue(key, out var length))
             lengths[key] = length = widths + ShortestPath.Through([.. row.Select(a => row.Select(b => Gap(a, b)).ToArray())]);
         return length;

@@ -7,6 +7,7 @@ internal sealed class Stance
     {
         Pose = pose;
         Spans = spans;
+        LongestSides = pose.Pieces.Max(p => Math.Max(0, -p.X)) + pose.Pieces.Max(p => Math.Max(0, p.Right - pose.Width));
     }
 
     public Pose Pose { get; }
@@ -27,6 +28,9 @@ internal sealed class Stance
     public bool AlwaysCrosses(int line) => CoreFrom <= line && line < CoreTo;
 
     public IEnumerable<int> Ys => Spans.SelectMany(s => Enumerable.Range(s.From, s.To - s.From + 1));
+
+    /// <summary>How far plugs stick out to the left and to the right, in all: no gap to a neighbour is longer than this and the same of the neighbour.</summary>
+    public int LongestSides { get; }
 
     /// <summary>The plugs that stick out to the left.</summary>
     public IEnumerable<Box> LeftSide => Pose.Pieces.Where(p => p.X < 0);

@@ -1,5 +1,4 @@
 using GigRig.Planning.Fitting;
-using Google.OrTools.Sat;
 
 namespace GigRig.Planning.Choosing;
 
@@ -9,69 +8,71 @@ namespace GigRig.Planning.Choosing;
 /// their sum; the outermost plugs may overhang. Summed over a few lines, this also counts shallow bodies, which must cross at least one of them.
 /// Twice the millimetres throughout, so that halves stay whole.
 /// </summary>
-internal sealed class LineBound
+internal sealed class LineBounds
 {
     private const int MostLineSets = 12;
 
     /// <summary>What share of the bodies that never avoid a line, longest cover first, are counted with their plugs: fewer share a broader band, where more plugs are met.</summary>
     private static readonly double[] Shares = [1, 0.75, 0.5, 0.25];
 
-    private readonly ChoiceVariables variables;
     private readonly Stance[][] stances;
     private readonly Stance[] supply;
     private readonly int width;
 
-    private LineBound(ChoiceVariables variables)
+    private LineBounds(Question question)
     {
-        this.variables = variables;
-        var question = variables.Question;
         width = question.Surface.Width;
         stances = [.. question.Candidates.Select(c => Stance.AllOf(c.Shape, question.Surface))];
         supply = question.SupplyShape is { } shape ? Stance.AllOf(shape, question.Surface) : [];
     }
 
-    public static void Add(ChoiceVariables variables)
+    public static IEnumerable<Bound> Of(Question question, Clock clock)
     {
-        var bound = new LineBound(variables);
-        foreach (var lines in LineSets.Of(bound.stances.SelectMany(s => s).Concat(bound.supply), variables.Question.Surface.Depth / 2).Take(MostLineSets).TakeWhile(_ => !variables.Clock.IsUp))
-        {
-            foreach (var share in Shares)
-                bound.AddFor(lines, share);
-        }
+        var along = new LineBounds(question);
+        return LineSets.Of(along.stances.SelectMany(s => s).Concat(along.supply), question.Surface.Depth / 2)
+            .Take(MostLineSets)
+            .TakeWhile(_ => !clock.IsUp)
+            .SelectMany(_ => Shares, along.For);
     }
 
-    private void AddFor(int[] lines, double share)
+    private Bound For(int[] lines, double share)
     {
         var all = stances.SelectMany(s => s).Concat(supply).ToArray();
         var bands = lines.Select(line => new Band(line, all.Where(s => s.AlwaysCrosses(line)), share)).ToArray();
-        var weights = stances.Select(s => Weight(s, bands)).ToArray();
-        var most = bands.Sum(b => (2L * width) + b.MostLeft + b.MostRight) - (supply.Length == 0 ? 0 : Weight(supply, bands));
-        if (weights.Sum() > most)
-            variables.Model.Add(LinearExpr.WeightedSum(variables.Devices, weights) <= most);
+        return new(
+            [.. stances.Select(s => Weight(s, bands))],
+            bands.Sum(b => (2L * width) + b.MostLeft + b.MostRight) - (supply.Length == 0 ? 0 : Weight(supply, bands)));
     }
 
-    private static long Weight(Stance[] ways, Band[] bands) => ways.Length == 0 ? 0 : ways.Min(way => way.Ys.Min(y => bands.Sum(band => band.Weight(way, y))));
+    private static long Weight(Stance[] ways, Band[] bands) => ways.Length == 0 ? 0 : ways.Min(way => Starts(way, bands).Min(y => bands.Sum(band => band.Weight(way, y))));
+
+    /// <summary>Where the lines that are crossed may change, from front to rear.</summary>
+    private static IEnumerable<int> Starts(Stance way, Band[] bands) => way.Spans.Select(s => s.From)
+        .Concat(bands.SelectMany(b => new[] { b.Line + 1, b.Line - way.Pose.Depth + 1 }).Where(y => way.Spans.Any(s => s.From <= y && y <= s.To)));
 
     /// <summary>One line, and what all the bodies that can never avoid it have in common there.</summary>
     private sealed class Band
     {
-        private readonly int line;
-        private readonly HashSet<Stance> tall;
+        private readonly Dictionary<Stance, long> tall = [];
         private readonly int from;
         private readonly int to;
 
         public Band(int line, IEnumerable<Stance> always, double share)
         {
-            this.line = line;
+            Line = line;
             var covers = always.OrderByDescending(s => Math.Min(line - s.CoreFrom, s.CoreTo - line)).ToArray();
-            tall = covers.Take((int)Math.Ceiling(share * covers.Length)).ToHashSet();
-            if (tall.Count == 0)
+            Stance[] counted = [.. covers.Take((int)Math.Ceiling(share * covers.Length))];
+            if (counted.Length == 0)
                 return;
-            from = tall.Max(s => s.CoreFrom);
-            to = tall.Min(s => s.CoreTo);
-            MostLeft = tall.Max(LeftPlug);
-            MostRight = tall.Max(RightPlug);
+            from = counted.Max(s => s.CoreFrom);
+            to = counted.Min(s => s.CoreTo);
+            MostLeft = counted.Max(LeftPlug);
+            MostRight = counted.Max(RightPlug);
+            foreach (var stance in counted)
+                tall[stance] = (2L * stance.Pose.Width) + LeftPlug(stance) + RightPlug(stance);
         }
+
+        public int Line { get; }
 
         public long MostLeft { get; }
 
@@ -79,9 +80,9 @@ internal sealed class LineBound
 
         public long Weight(Stance way, int y)
         {
-            if (tall.Contains(way))
-                return (2L * way.Pose.Width) + LeftPlug(way) + RightPlug(way);
-            var crosses = y <= line && line < y + way.Pose.Depth;
+            if (tall.TryGetValue(way, out var weight))
+                return weight;
+            var crosses = y <= Line && Line < y + way.Pose.Depth;
 
             // It may part two bodies that would otherwise have kept their plugs' distance.
             return crosses ? Math.Max(0, (2L * way.Pose.Width) - MostLeft - MostRight) : 0;

@@ -1,0 +1,80 @@
+using GigRig.Domain.Events;
+
+namespace GigRig.Planning.Searching;
+
+/// <summary>The needs in the order they are settled, who can meet them, and what each thing costs.</summary>
+internal sealed class Agenda
+{
+    private readonly int[,] ratings;
+    private readonly int[] hosts;
+
+    public Agenda(Question question)
+    {
+        Worth = new(question);
+        Sounds = new(question);
+        (Steps, hosts) = StepsOf(question, Sounds);
+        Things = question.Candidates.Length + question.OffBoard.Length;
+        ratings = new int[Things, Steps.Length];
+        Uses = new int[Things];
+        for (var s = 0; s < Steps.Length; s++)
+        {
+            foreach (var option in Steps[s].Options)
+            {
+                ratings[option.Thing, s] = option.Rating;
+                Uses[option.Thing]++;
+            }
+        }
+
+        Costs =
+        [
+            .. question.Candidates.Select(c => Worth.Device + (Worth.Gram * c.Device.Mass.Value)),
+            .. question.OffBoard.Select(i => Worth.Gram * i.Mass.Value),
+        ];
+    }
+
+    public Worth Worth { get; }
+
+    public Sounds Sounds { get; }
+
+    public Step[] Steps { get; }
+
+    /// <summary>Candidates and off-board things.</summary>
+    public int Things { get; }
+
+    /// <summary>For each thing how many needs it meets better than the amp.</summary>
+    public int[] Uses { get; }
+
+    /// <summary>For each thing what taking it takes off the worth of a set.</summary>
+    public long[] Costs { get; }
+
+    /// <summary>The rating a thing meets the need of a step with; 0 where it does no better than the amp.</summary>
+    public int Rating(int thing, int step) => ratings[thing, step];
+
+    /// <summary>The worth of playing a sound that is wanted.</summary>
+    public long WorthOfSound(int sound) => Sounds.All[sound].Level == NeedLevel.Must ? 0 : Sounds.All[sound].Weight * Worth.Want;
+
+    /// <summary>The worth of the wanted sounds that no need speaks for: counted on from the start.</summary>
+    public long Unhosted => Enumerable.Range(0, hosts.Length).Where(i => hosts[i] < 0).Sum(WorthOfSound);
+
+    /// <summary>The most that wants can come to in a set of so much worth: the later tiers may take a little off.</summary>
+    public long WantsWithin(long worth) => Math.Max(0, worth + Worth.Want - 1) / Worth.Want;
+
+    /// <summary>Whether the sound must be played, or its worth was counted on by the time all needs are settled.</summary>
+    public bool Counts(int sound, List<int> taken) =>
+        hosts[sound] < 0 || Steps[hosts[sound]].Base > 0 || taken.Any(t => ratings[t, hosts[sound]] > 0);
+
+    /// <summary>Musts first, then the weightiest. The weight of a wanted sound is counted with a need that is met whenever it can be played.</summary>
+    private static (Step[] Steps, int[] Hosts) StepsOf(Question question, Sounds sounds)
+    {
+        Need[] needs = [.. question.Problem.Event.Needs.OrderByDescending(n => n.Level == NeedLevel.Must).ThenByDescending(n => n.Weight)];
+        int[] hosts = [.. sounds.All.Select(sound => sound.Level == NeedLevel.Must ? -1 : Array.FindLastIndex(needs, n => sound.Roles.Any(role => role.Meets(n.Role))))];
+        return ([.. needs.Select((need, n) =>
+        {
+            var able = question.Functions.Where(f => f.Function.Role.Meets(need.Role)).Select(f => (Thing: question.ThingOf(f.Performer), f.Function.Rating)).ToArray();
+            var amp = able.Where(f => f.Thing < 0).Select(f => f.Rating).DefaultIfEmpty(0).Max();
+            return new Step(need, amp, sounds.All.Where((_, s) => hosts[s] == n).Sum(s => (long)s.Weight), [
+                .. able.Where(f => f.Thing >= 0 && f.Rating > amp).GroupBy(f => f.Thing, f => f.Rating).Select(g => new Option(g.Key, g.Max()))
+                    .OrderByDescending(o => o.Rating).ThenBy(o => o.Thing)]);
+        })], hosts);
+    }
+}

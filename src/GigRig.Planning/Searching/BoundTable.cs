@@ -1,0 +1,61 @@
+namespace GigRig.Planning.Searching;
+
+/// <summary>
+/// The most that the needs from one of them on can still bring, for every room left: a knapsack of choices, solved from the last need back (Bellman 1957).
+/// Room is counted twice: pieces of one bound, and outlets. A thing that meets several needs is paid for in parts, by the needs it would meet, so that what a
+/// set is charged is never more than what it takes.
+/// </summary>
+internal sealed class BoundTable
+{
+    public const long Never = long.MinValue / 4;
+
+    private readonly long[][] most;
+    private readonly int rooms;
+    private readonly int outlets;
+
+    /// <param name="steps">For each need what it is worth to leave it as it is, and the choices.</param>
+    public BoundTable(IReadOnlyList<(long Stay, Charge[] Choices)> steps, int room, int outlets)
+    {
+        (rooms, this.outlets) = (room + 1, outlets);
+        most = new long[steps.Count + 1][];
+        most[steps.Count] = new long[(outlets + 1) * rooms];
+        for (var s = steps.Count - 1; s >= 0; s--)
+            most[s] = Before(most[s + 1], steps[s].Stay, Undominated(steps[s].Choices));
+    }
+
+    public long MostFrom(int step, long room, int outletsLeft) =>
+        room < 0 || outletsLeft < 0 ? Never : most[step][(Math.Min(outletsLeft, outlets) * rooms) + (int)Math.Min(room, rooms - 1)];
+
+    private long[] Before(long[] after, long stay, IEnumerable<Charge> choices)
+    {
+        var best = new long[after.Length];
+        for (var i = 0; i < best.Length; i++)
+            best[i] = Math.Max(after[i] + stay, Never);
+        foreach (var (gain, room, outlet) in choices)
+        {
+            for (var p = outlet; p <= outlets; p++)
+            {
+                var to = best.AsSpan((p * rooms) + Math.Min(room, rooms), Math.Max(0, rooms - room));
+                var from = after.AsSpan((p - outlet) * rooms, to.Length);
+                for (var q = 0; q < to.Length; q++)
+                    to[q] = Math.Max(to[q], from[q] + gain);
+            }
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<Charge> Undominated(Charge[] choices)
+    {
+        var kept = new List<Charge>();
+        foreach (var one in choices.OrderByDescending(c => c.Gain).ThenBy(c => c.Room).ThenBy(c => c.Outlets))
+        {
+            if (!kept.Any(k => k.Room <= one.Room && k.Outlets <= one.Outlets))
+                kept.Add(one);
+        }
+
+        return kept;
+    }
+
+    internal readonly record struct Charge(long Gain, int Room, int Outlets);
+}

@@ -1,0 +1,252 @@
+using GigRig.Domain.Events;
+using GigRig.Domain.Gear;
+using GigRig.Domain.Wishes;
+using GigRig.Planning.Choosing;
+using GigRig.Planning.Fitting;
+
+namespace GigRig.Planning.Searching;
+
+/// <summary>
+/// Branch and bound over sets of things. Needs are settled one by one: whoever meets a need best is taken, everyone better is left out. What the rest can
+/// bring at most is looked up in tables. Every set worth more than the best so far is tried.
+/// </summary>
+internal sealed class SetSearch
+{
+    private const int MostRooms = 3;
+
+    /// <summary>How finely a bound is counted in its table.</summary>
+    private const int MostPieces = 1024;
+
+    private readonly Question question;
+    private readonly PlannerOptions options;
+    private readonly Clock clock;
+    private readonly Func<IReadOnlyList<int>, bool> mayDo;
+    private readonly Action<Choice, long> tryOut;
+    private readonly Agenda agenda;
+    private readonly Step[] steps;
+    private readonly Sounds sounds;
+    private readonly Bound[] bounds;
+    private readonly Room[] rooms;
+    private readonly bool[] isIn;
+    private readonly int[] barred;
+    private readonly List<int> taken = [];
+    private readonly long[] used;
+    private readonly bool isHopeless;
+    private long best;
+    private int nodes;
+    private int tries;
+
+    public SetSearch(Question question, PlannerOptions options, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    {
+        (this.question, this.options, this.clock, this.mayDo, this.tryOut) = (question, options, clock, mayDo, tryOut);
+        agenda = new(question);
+        (steps, sounds) = (agenda.Steps, agenda.Sounds);
+        bounds = [.. BoundsOf(question).Where(b => b.Binds)];
+        isIn = new bool[agenda.Things];
+        barred = new int[agenda.Things];
+        used = new long[bounds.Length];
+        best = -1L << 60;
+        isHopeless = bounds.Any(b => b.Most < 0);
+        rooms = isHopeless ? [] : Rooms();
+    }
+
+    private bool IsUp => nodes > options.SetNodes || tries > options.SetTries || clock.IsUp;
+
+    /// <summary>Where the worth leaves out a tier, what looks equal may still be better.</summary>
+    private bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
+
+    /// <summary>The most that wants can come to, by the tables alone.</summary>
+    public long WantsBound { get; private set; }
+
+    /// <summary>Only sets better than this are looked for from now on.</summary>
+    public void MustBeat(Score score) => best = Math.Max(best, agenda.Worth.Of(score));
+
+    /// <summary>True where everything was looked at.</summary>
+    public bool Run()
+    {
+        if (isHopeless)
+            return true;
+        var value = agenda.Unhosted;
+        foreach (var pin in question.Problem.Options.Pin.Where(p => p != question.Problem.Amp?.Id))
+        {
+            var thing = ThingNamed(pin);
+            if (thing < 0 || (!isIn[thing] && !Take(thing, -1)))
+                return true;
+            value -= agenda.Costs[thing];
+        }
+
+        Settle(0, value);
+        return !IsUp;
+    }
+
+    private int ThingNamed(GearId id)
+    {
+        var device = Array.FindIndex(question.Candidates, c => c.Id == id);
+        var item = Array.FindIndex(question.OffBoard, i => i.Id == id);
+        return device >= 0 ? device : item >= 0 ? question.Candidates.Length + item : -1;
+    }
+
+    /// <summary>Settles the needs from this one on.</summary>
+    /// <param name="value">The worth so far.</param>
+    private void Settle(int s, long value)
+    {
+        nodes++;
+        if (s == steps.Length)
+        {
+            Finish(value);
+            return;
+        }
+
+        var step = steps[s];
+        var standing = step.Base;
+        foreach (var thing in taken)
+            standing = Math.Max(standing, agenda.Rating(thing, s));
+        foreach (var room in rooms)
+            room.Enter(s, taken);
+        var branches = new List<(long Most, int Option)>();
+        if (standing > 0 || !step.IsMust)
+            Consider(step.Options.Length, step.Gain(agenda.Worth, standing), -1);
+        for (var o = 0; o < step.Options.Length && step.Options[o].Rating > standing; o++)
+        {
+            var thing = step.Options[o].Thing;
+            if (barred[thing] == 0)
+                Consider(o, step.Gain(agenda.Worth, step.Options[o].Rating) - agenda.Costs[thing], thing);
+        }
+
+        branches.Sort((a, b) => a.Most != b.Most ? b.Most.CompareTo(a.Most) : a.Option.CompareTo(b.Option));
+        foreach (var (most, o) in branches)
+        {
+            if (!Beats(most) || IsUp)
+                break;
+            Branch(s, value, step, o, standing);
+        }
+
+        foreach (var room in rooms)
+            room.Leave(s, taken);
+
+        void Consider(int o, long gain, int thing)
+        {
+            var most = value + gain + rooms.Min(t => t.Most(s, thing));
+            if (Beats(most))
+                branches.Add((most, o));
+        }
+    }
+
+    private void Branch(int s, long value, Step step, int chosen, int standing)
+    {
+        var isChange = chosen < step.Options.Length;
+        for (var o = 0; o < chosen && step.Options[o].Rating > standing; o++)
+            barred[step.Options[o].Thing]++;
+        if (!isChange)
+        {
+            Settle(s + 1, value + step.Gain(agenda.Worth, standing));
+        }
+        else if (Take(step.Options[chosen].Thing, s))
+        {
+            Settle(s + 1, value + step.Gain(agenda.Worth, step.Options[chosen].Rating) - agenda.Costs[step.Options[chosen].Thing]);
+            Leave(step.Options[chosen].Thing, s);
+        }
+
+        for (var o = 0; o < chosen && step.Options[o].Rating > standing; o++)
+            barred[step.Options[o].Thing]--;
+    }
+
+    private bool Take(int thing, int s)
+    {
+        if (barred[thing] > 0 || !Fits(thing))
+            return false;
+        isIn[thing] = true;
+        taken.Add(thing);
+        for (var b = 0; b < bounds.Length; b++)
+            used[b] += bounds[b].Of(thing);
+        foreach (var room in rooms)
+            room.Take(thing, s, 1);
+        if (thing >= question.Candidates.Length || mayDo(taken))
+            return true;
+        Leave(thing, s);
+        return false;
+    }
+
+    private bool Fits(int thing)
+    {
+        for (var b = 0; b < bounds.Length; b++)
+        {
+            if (used[b] + bounds[b].Of(thing) > bounds[b].Most)
+                return false;
+        }
+
+        return true;
+    }
+
+    private void Leave(int thing, int s)
+    {
+        isIn[thing] = false;
+        taken.RemoveAt(taken.Count - 1);
+        for (var b = 0; b < bounds.Length; b++)
+            used[b] -= bounds[b].Of(thing);
+        foreach (var room in rooms)
+            room.Take(thing, s, -1);
+    }
+
+    /// <summary>All needs are settled: what remains is whether the sounds can be played, and whether more things would help with them.</summary>
+    private void Finish(long value)
+    {
+        if (IsUp)
+            return;
+        var musts = 0;
+        var missing = new List<int>();
+        for (var i = 0; i < sounds.All.Length; i++)
+        {
+            if (!agenda.Counts(i, taken) || sounds.Plays(i, t => isIn[t]))
+                continue;
+            missing.Add(i);
+            musts += sounds.All[i].Level == NeedLevel.Must ? 1 : 0;
+        }
+
+        var known = value - missing.Sum(agenda.WorthOfSound);
+        if (musts == 0 && Beats(known))
+        {
+            tries++;
+            tryOut(ChoiceOf(taken), agenda.WantsWithin(known));
+        }
+
+        var hope = missing.Where(i => sounds.Plays(i, t => isIn[t] || barred[t] == 0)).ToArray();
+        if (hope.Length == 0 || hope.Count(i => sounds.All[i].Level == NeedLevel.Must) < musts)
+            return;
+        var left = new List<int>();
+        foreach (var helper in hope.SelectMany(sounds.Players).Distinct().Where(t => !isIn[t] && barred[t] == 0).ToArray())
+        {
+            if (Beats(known + hope.Sum(agenda.WorthOfSound) - agenda.Costs[helper]) && Take(helper, steps.Length))
+            {
+                Finish(value - agenda.Costs[helper]);
+                Leave(helper, steps.Length);
+            }
+
+            barred[helper]++;
+            left.Add(helper);
+        }
+
+        foreach (var helper in left)
+            barred[helper]--;
+    }
+
+    private Choice ChoiceOf(IEnumerable<int> things)
+    {
+        var devices = question.Candidates.Length;
+        return new([.. things.Where(t => t < devices).Order()], [.. things.Where(t => t >= devices).Select(t => t - devices).Order()]);
+    }
+
+    private static IEnumerable<Bound> BoundsOf(Question question) =>
+        AreaBounds.Of(question).Concat(LineBounds.Of(question)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question));
+
+    private Room[] Rooms()
+    {
+        var outlets = bounds.FirstOrDefault(b => b.Weights.Max() <= 1 && b.Most <= 30);
+        var ranked = bounds.Where(b => b != outlets).Select(b => (Bound: b, Most: new Room(agenda, b, 64, outlets).Most(-1, -1))).OrderBy(t => t.Most).ToArray();
+        Room[] made = ranked.Length == 0
+            ? [new Room(agenda, outlets ?? new([.. question.Candidates.Select(_ => 0L)], 0), MostPieces, outlets)]
+            : [.. ranked.Take(MostRooms).Select(t => new Room(agenda, t.Bound, MostPieces, outlets))];
+        WantsBound = agenda.WantsWithin(agenda.Unhosted + made.Min(t => t.Most(-1, -1)));
+        return made;
+    }
+}
