@@ -67,10 +67,12 @@ internal sealed class SetSearch
         if (isHopeless)
             return true;
         var value = agenda.Unhosted;
-        foreach (var pin in question.Problem.Options.Pin.Where(p => p != question.Problem.Amp?.Id))
+        var options = question.Problem.Options;
+        foreach (var pin in options.Pin.Concat(options.Fixed.Select(place => place.Id)).Distinct().Where(id => id != question.Problem.Amp?.Id && id != question.Problem.Supply?.Id))
         {
+            // A pinned thing that can never come along leaves nothing to choose.
             var thing = ThingNamed(pin);
-            if (thing < 0 || (!isIn[thing] && !Take(thing, -1)))
+            if (thing < 0 || !Take(thing, -1))
                 return true;
             value -= agenda.Costs[thing];
         }
