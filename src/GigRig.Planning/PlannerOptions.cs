@@ -9,10 +9,10 @@ public sealed record PlannerOptions
     public int Seed { get; init; } = 20260101;
 
     /// <summary>How many nodes our own search through the sets may look at before the choosing model takes over; with 0 it has the whole question.</summary>
-    public int SetNodes { get; init; } = 300_000;
+    public int SetNodes { get; init; } = 40_000;
 
     /// <summary>How many sets our own search may try out before the choosing model takes over.</summary>
-    public int SetTries { get; init; } = 6_000;
+    public int SetTries { get; init; } = 3_000;
 
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
     public int RoundsBeforeGeometry { get; init; } = 12;

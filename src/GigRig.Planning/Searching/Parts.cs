@@ -7,6 +7,7 @@ namespace GigRig.Planning.Searching;
 internal sealed class Parts
 {
     private readonly Question question;
+    private readonly PlannerOptions options;
     private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly char[] shapes;
@@ -14,9 +15,9 @@ internal sealed class Parts
     private readonly Dictionary<string, bool> stands = new(StringComparer.Ordinal);
     private readonly Dictionary<string, bool> fed = new(StringComparer.Ordinal);
 
-    public Parts(Question question, Fitter fitter, Clock clock)
+    public Parts(Question question, PlannerOptions options, Fitter fitter, Clock clock)
     {
-        (this.question, this.fitter, this.clock) = (question, fitter, clock);
+        (this.question, this.options, this.fitter, this.clock) = (question, options, fitter, clock);
 
         // Where currents add up, consumers are alike only if they draw the same.
         var adds = question.Problem.Adapters.Splitter > 0 || question.Problem.Supply?.TotalCurrent is not null;
@@ -34,7 +35,7 @@ internal sealed class Parts
             return false;
         key = KeyOf(devices, consumers);
         if (!fed.TryGetValue(key, out may))
-            fed[key] = may = question.Power.Feed([.. devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()], clock) is not PowerAnswer.Starved;
+            fed[key] = may = question.Power.Feed([.. devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()], clock, options.PowerStates) is not PowerAnswer.Starved;
         return may;
     }
 

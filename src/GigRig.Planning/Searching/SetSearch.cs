@@ -41,7 +41,7 @@ internal sealed class SetSearch
         (this.question, this.options, this.clock, this.mayDo, this.tryOut) = (question, options, clock, mayDo, tryOut);
         agenda = new(question);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
-        bounds = [.. BoundsOf(question).Where(b => b.Binds)];
+        bounds = [.. BoundsOf().Where(b => b.Binds)];
         isIn = new bool[agenda.Things];
         barred = new int[agenda.Things];
         used = new long[bounds.Length];
@@ -238,8 +238,8 @@ internal sealed class SetSearch
         return new([.. things.Where(t => t < devices).Order()], [.. things.Where(t => t >= devices).Select(t => t - devices).Order()]);
     }
 
-    private static IEnumerable<Bound> BoundsOf(Question question) =>
-        AreaBounds.Of(question).Concat(LineBounds.Of(question)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question));
+    private IEnumerable<Bound> BoundsOf() =>
+        AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question));
 
     private Room[] Rooms()
     {
