@@ -21,7 +21,7 @@ public sealed record PlannerOptions
     public int MostPlacedTogether { get; init; } = 80;
 
     /// <summary>How many nodes our own search may look at for one question of fit before the solver is asked.</summary>
-    public int FitNodes { get; init; } = 20_000;
+    public int FitNodes { get; init; } = 10_000;
 
     /// <summary>How long one question of fit may take before it is left open, in the solver's own seconds of work. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);

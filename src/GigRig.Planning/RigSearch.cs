@@ -86,9 +86,10 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     {
         var within = clock.Within(SearchShare * clock.Left);
         SetSearch? search = null;
-        search = new SetSearch(question, options, within, new Parts(question, options, fitter, within).MayDo, (choice, wants) =>
+        var parts = new Parts(question, options, fitter, within);
+        search = new SetSearch(question, options, within, parts.MayDo, (choice, wants) =>
         {
-            TryOut(choice, wants);
+            TryOut(choice, wants, parts.TurnedOf(choice.Devices));
             if (Best is { } better)
                 search!.MustBeat(better.Score);
         });
@@ -98,14 +99,14 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         return search.Run();
     }
 
-    private void TryOut(Choice choice, long wants)
+    private void TryOut(Choice choice, long wants, IReadOnlyList<Stance[]>? turned)
     {
         Consumer[] fed = [.. choice.Devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()];
         var power = question.Power.Feed(fed, clock, options.PowerStates);
         if (power is PowerAnswer.Starved)
             return;
         var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
-        var standings = fitter.Stand(shapes, clock);
+        var standings = fitter.Stand(shapes, turned, clock);
         if (standings?.Count == shapes.Length && power is PowerAnswer.Fed answer)
             Accept(builder.Build(choice, standings, answer.Feeds), choice);
         else if (standings is not { Count: 0 } || shapes.Length == 0)

@@ -19,8 +19,13 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
 
     public Rows Rows => rows;
 
+    public TurningSearch Turning => turning;
+
     /// <summary>Where they can stand; an empty list, for things that are not none, is a proved no; null is open.</summary>
-    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, Clock clock) => Decide(shapes, clock, options.FitBudget, options.QuickTries);
+    /// <param name="turned">The ways of turning them all that are not ruled out; null where that was not looked into.</param>
+    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, Clock clock) => turned is null
+        ? Decide(shapes, clock, options.FitBudget, options.QuickTries)
+        : turning.Decide(shapes, turned, options.FitNodes, clock) ?? Decide(shapes, clock, options.FitBudget, options.QuickTries);
 
     public FitAnswer Fit(IReadOnlyList<Shape> shapes, Clock clock)
     {

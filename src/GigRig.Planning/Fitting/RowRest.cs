@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace GigRig.Planning.Fitting;
 
 /// <summary>
@@ -14,20 +16,68 @@ internal sealed class RowRest
         this.things = things;
         var count = things.Length;
         least = new int[(1 << count) * count];
-        for (var set = 0; set < 1 << count; set++)
+        var between = new int[count * count];
+        for (var i = 0; i < count; i++)
+        {
+            for (var j = 0; j < count; j++)
+                between[(i * count) + j] = distance[things[i], things[j]];
+            least[i] = widths[things[i]];
+        }
+
+        for (var set = 1; set < 1 << count; set++)
         {
             for (var first = 0; first < count; first++)
             {
-                var best = set == 0 ? widths[things[first]] : int.MaxValue;
-                for (var next = 0; next < count; next++)
+                if ((set >> first & 1) == 1)
+                    continue;
+                var best = int.MaxValue;
+                for (var rest = set; rest != 0; rest &= rest - 1)
                 {
-                    if ((set >> next & 1) == 1 && next != first)
-                        best = Math.Min(best, distance[things[first], things[next]] + least[((set & ~(1 << next)) * count) + next]);
+                    var next = BitOperations.TrailingZeroCount(rest);
+                    best = Math.Min(best, between[(first * count) + next] + least[((set & ~(1 << next)) * count) + next]);
                 }
 
                 least[(set * count) + first] = best;
             }
         }
+    }
+
+    /// <summary>Whether no order of them at all is longer than this; false where that takes more than a glance.</summary>
+    public static bool AnyOrderGoes(int[] things, int[,] distance, int[] widths, int[] starts, int width)
+    {
+        var (first, all) = (0, 0);
+        foreach (var i in things)
+        {
+            first = Math.Max(first, starts[i]);
+            var farthest = widths[i];
+            foreach (var j in things)
+                farthest = Math.Max(farthest, distance[i, j]);
+            all += farthest;
+        }
+
+        return first + all <= width;
+    }
+
+    /// <summary>Whether every order of them is longer than this; false where that takes more than a glance.</summary>
+    public static bool NoOrderGoes(int[] things, int[,] distance, int[] widths, int[] starts, int width)
+    {
+        var (first, all, most) = (int.MaxValue, 0, 0);
+        foreach (var i in things)
+        {
+            first = Math.Min(first, starts[i]);
+            var nearest = int.MaxValue;
+            foreach (var j in things)
+            {
+                if (j != i)
+                    nearest = Math.Min(nearest, distance[i, j]);
+            }
+
+            // The last of them is followed by none: it counts with its width instead.
+            all += nearest;
+            most = Math.Max(most, nearest - widths[i]);
+        }
+
+        return things.Length > 1 && first + all - most > width;
     }
 
     /// <summary>One of them comes next; from where it can start the rest must go onto the board.</summary>

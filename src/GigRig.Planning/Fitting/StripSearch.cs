@@ -20,7 +20,7 @@ internal sealed class StripSearch
     private readonly int[] left;
     private readonly int[] right;
     private readonly int[,] distance;
-    private readonly RowRest[] rests;
+    private readonly List<RowRest> rests = [];
     private readonly Dictionary<int, List<State>> seen = [];
     private readonly List<(int Thing, int X)> put = [];
     private int nodes;
@@ -39,7 +39,6 @@ internal sealed class StripSearch
                 distance[i, j] = i == j ? 0 : following.Least(things[i], things[j]);
         }
 
-        rests = Rests();
     }
 
     internal enum Word
@@ -56,7 +55,11 @@ internal sealed class StripSearch
         nodes = 0;
         if (things.Length > MostThings)
             return Word.Open;
+        if (IsTooMuch(surface, things))
+            return Word.No;
         var search = new StripSearch(surface, things, following, mostNodes, clock, accept);
+        if (!search.Begins())
+            return Word.No;
         var found = search.Next(0, 0);
         nodes = search.nodes;
         return found ? Word.Yes : search.IsGivenUp || search.refused > 0 ? Word.Open : Word.No;
@@ -64,14 +67,41 @@ internal sealed class StripSearch
 
     private bool IsGivenUp => nodes > mostNodes || clock.IsUp;
 
-    private RowRest[] Rests()
+    /// <summary>Deep bodies wider than the board together, or more body than board: no need to look further.</summary>
+    private static bool IsTooMuch(Surface surface, Stance[] things)
     {
-        int[] deep = [.. Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth > surface.Depth).Take(MostRow)];
-        var shallow = Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth <= surface.Depth).ToArray();
+        var (row, area) = (0, 0L);
+        foreach (var thing in things)
+        {
+            row += 2 * thing.Pose.Depth > surface.Depth ? thing.Pose.Width : 0;
+            area += (long)thing.Pose.Width * thing.Pose.Depth;
+        }
+
+        return row > surface.Width || area > (long)surface.Width * surface.Depth;
+    }
+
+    /// <summary>Works out the rests one after another, the cheaper first; false where one refutes at once.</summary>
+    private bool Begins()
+    {
+        var starts = new int[things.Length];
+        if (!FindStarts(0, 0, new int[things.Length], starts))
+            return false;
         int[] widths = [.. things.Select(t => t.Pose.Width)];
-        return deep.Length >= MostRow - 1 || shallow.Length > MostShallow
-            ? [new RowRest(deep, distance, widths)]
-            : [new RowRest(deep, distance, widths), .. shallow.Select(s => new RowRest([.. deep, s], distance, widths))];
+        int[] deep = [.. Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth > surface.Depth).Take(MostRow)];
+        if (!Add(deep))
+            return false;
+        int[] shallow = [.. Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth <= surface.Depth)];
+        return deep.Length >= MostRow - 1 || shallow.Length > MostShallow || shallow.All(s => Add([.. deep, s]));
+
+        bool Add(int[] row)
+        {
+            if (RowRest.NoOrderGoes(row, distance, widths, starts, surface.Width))
+                return false;
+            if (RowRest.AnyOrderGoes(row, distance, widths, starts, surface.Width))
+                return true;
+            rests.Add(new RowRest(row, distance, widths));
+            return rests[^1].Suffices(0, starts, surface.Width);
+        }
     }
 
     private bool Next(int set, int from)

@@ -8,6 +8,9 @@ internal sealed class TurningSearch(Surface surface)
 {
     private const int MostCombinations = 256;
 
+    /// <summary>Beyond so many things the solver is quicker.</summary>
+    private const int MostThings = 14;
+
     /// <summary>Nodes for one order along the width, which either works at once or hardly ever.</summary>
     private const int NodesAnOrder = 150;
 
@@ -15,19 +18,19 @@ internal sealed class TurningSearch(Surface surface)
     private readonly Following following = new();
 
     /// <returns>Where they stand; empty: proved that they cannot; null: open.</returns>
-    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int mostNodes, Clock clock)
-    {
-        var each = shapes.Select(WaysOf).ToArray();
-        var count = each.Aggregate(1L, (product, w) => Math.Min(product * w.Length, MostCombinations + 1));
+    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int mostNodes, Clock clock) =>
+        Combinations([.. shapes.Select(WaysOf)]) is { } turned ? Decide(shapes, turned, mostNodes, clock) : null;
 
+    /// <param name="ways">The ways of turning them all that are not ruled out.</param>
+    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, IEnumerable<Stance[]> ways, int mostNodes, Clock clock)
+    {
         // Distances between foot switches are round, and this search knows only straight ones.
-        if (surface.SwitchSpacing > 0 || count > MostCombinations)
+        if (surface.SwitchSpacing > 0 || shapes.Count > MostThings)
             return null;
         var left = mostNodes;
         var open = new List<Stance[]>();
-        for (var combination = 0L; combination < count; combination++)
+        foreach (var turned in ways)
         {
-            var turned = Combination(each, count - 1 - combination);
             IReadOnlyList<Standing>? found = null;
             var word = StripSearch.Decide(surface, turned, following, left, clock, along =>
             {
@@ -55,6 +58,24 @@ internal sealed class TurningSearch(Surface surface)
         return undecided ? null : [];
     }
 
+    /// <summary>Whether things so turned are refuted along the width at the root.</summary>
+    public bool Refutes(Stance[] turned, Clock clock) =>
+        StripSearch.Decide(surface, turned, following, 0, clock, _ => true, out _) == StripSearch.Word.No;
+
+    public Stance[] WaysOf(Shape shape)
+    {
+        if (!ways.TryGetValue(shape.Key, out var known))
+            ways[shape.Key] = known = Stance.AllOf(shape, surface);
+        return known;
+    }
+
+    /// <summary>Turned ones first, as they are more often the shallow ones. Null where there are too many.</summary>
+    private static IEnumerable<Stance[]>? Combinations(Stance[][] each)
+    {
+        var count = each.Aggregate(1L, (product, w) => Math.Min(product * w.Length, MostCombinations + 1));
+        return count > MostCombinations ? null : Enumerable.Range(1, (int)count).Select(c => Combination(each, count - c));
+    }
+
     private static Stance[] Combination(Stance[][] each, long number)
     {
         var turned = new Stance[each.Length];
@@ -69,11 +90,4 @@ internal sealed class TurningSearch(Surface surface)
 
     private static IReadOnlyList<Standing> Named(IReadOnlyList<Shape> shapes, Stance[] turned, IReadOnlyList<Standing> standings) =>
         [.. standings.Select(s => s with { Pose = shapes[s.Item].PoseLike(turned[s.Item].Pose) })];
-
-    private Stance[] WaysOf(Shape shape)
-    {
-        if (!ways.TryGetValue(shape.Key, out var known))
-            ways[shape.Key] = known = Stance.AllOf(shape, surface);
-        return known;
-    }
 }

@@ -3,16 +3,23 @@ using GigRig.Planning.Powering;
 
 namespace GigRig.Planning.Searching;
 
-/// <summary>Says of part of a set, quickly, that it can never stand or never be fed. What is alike is asked about once.</summary>
+/// <summary>
+/// Says of part of a set, quickly, that it can never stand or never be fed. What is alike is asked about once. A larger part can be turned only in ways in which
+/// the smaller part before it could be, which leaves few to look at.
+/// </summary>
 internal sealed class Parts
 {
+    /// <summary>With more ways of turning than this open, only rows are asked.</summary>
+    private const int MostTurned = 64;
+
     private readonly Question question;
     private readonly PlannerOptions options;
     private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly char[] shapes;
     private readonly char[] consumers;
-    private readonly Dictionary<string, bool> stands = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Stance[][]?> turned = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, bool> rows = new(StringComparer.Ordinal);
     private readonly Dictionary<string, bool> fed = new(StringComparer.Ordinal);
 
     public Parts(Question question, PlannerOptions options, Fitter fitter, Clock clock)
@@ -23,21 +30,60 @@ internal sealed class Parts
         var adds = question.Problem.Adapters.Splitter > 0 || question.Problem.Supply?.TotalCurrent is not null;
         shapes = Numbered(c => c.Shape.Key);
         consumers = Numbered(c => c.Consumer is { } fed ? adds ? $"{fed.Draw} {fed.Key}" : fed.Key : "");
+        turned[""] = question.SupplyShape is { } supply ? [.. fitter.Turning.WaysOf(supply).Select(s => (Stance[])[s])] : [[]];
     }
 
+    /// <param name="things">The last of them was added to a part that may do.</param>
     public bool MayDo(IReadOnlyList<int> things)
     {
-        int[] devices = [.. things.Where(t => t < shapes.Length)];
+        var devices = InOrder(things);
+        return MayStand(devices, things[^1]) && IsFed(devices);
+    }
+
+    /// <summary>The ways of turning them all that are not ruled out, in the order of <paramref name="devices"/> with the supply last; null where that is not known.</summary>
+    public IReadOnlyList<Stance[]>? TurnedOf(IReadOnlyList<int> devices)
+    {
+        var inOrder = InOrder(devices);
+        if (!turned.TryGetValue(KeyOf(inOrder, shapes), out var ways) || ways is null)
+            return null;
+        int[] places = [.. devices.Select(d => Array.IndexOf(inOrder, d)), .. question.SupplyShape is null ? [] : new[] { inOrder.Length }];
+        return [.. ways.Select(way => (Stance[])[.. places.Select(p => way[p])])];
+    }
+
+    private bool MayStand(int[] devices, int last)
+    {
         var key = KeyOf(devices, shapes);
-        if (!stands.TryGetValue(key, out var may))
-            stands[key] = may = fitter.Rows.Admits(question.ShapesOf([.. devices.Select(i => question.Candidates[i])]));
-        if (!may)
-            return false;
-        key = KeyOf(devices, consumers);
-        if (!fed.TryGetValue(key, out may))
+        if (!turned.TryGetValue(key, out var ways))
+            turned[key] = ways = Turned(devices, last);
+        if (ways is not null)
+            return ways.Length > 0;
+        if (!rows.TryGetValue(key, out var may))
+            rows[key] = may = fitter.Rows.Admits(question.ShapesOf([.. devices.Select(i => question.Candidates[i])]));
+        return may;
+    }
+
+    private Stance[][]? Turned(int[] devices, int last)
+    {
+        var place = Array.IndexOf(devices, last);
+        if (question.Surface.SwitchSpacing > 0 || !turned.TryGetValue(KeyOf([.. devices.Where(d => d != last)], shapes), out var before) || before is null)
+            return null;
+        var added = fitter.Turning.WaysOf(question.Candidates[last].Shape);
+        return before.Length * added.Length > MostTurned ? null :
+        [
+            .. before.SelectMany(_ => added, (rest, one) => (Stance[])[.. rest[..place], one, .. rest[place..]]).Where(all => !fitter.Turning.Refutes(all, clock)),
+        ];
+    }
+
+    private bool IsFed(int[] devices)
+    {
+        var key = KeyOf(devices, consumers);
+        if (!fed.TryGetValue(key, out var may))
             fed[key] = may = question.Power.Feed([.. devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()], clock, options.PowerStates) is not PowerAnswer.Starved;
         return may;
     }
+
+    /// <summary>Devices of like shape next to each other, so that sets that look alike are in like order.</summary>
+    private int[] InOrder(IEnumerable<int> things) => [.. things.Where(t => t < shapes.Length).OrderBy(t => shapes[t]).ThenBy(t => t)];
 
     private char[] Numbered(Func<Candidate, string> kind)
     {

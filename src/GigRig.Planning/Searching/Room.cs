@@ -19,11 +19,12 @@ internal sealed class Room
     private int outletCredit;
     private long gainCredit;
 
-    public Room(Agenda agenda, Bound bound, int mostRooms, Bound? outlets)
+    /// <param name="pieces">How finely the bound is counted, at most.</param>
+    public Room(Agenda agenda, Bound bound, int pieces, Bound? outlets)
     {
         (this.agenda, this.bound) = (agenda, bound);
         most = bound.Most;
-        scale = Math.Max(1, (most + mostRooms - 1) / mostRooms);
+        scale = Math.Max(1, (most + pieces - 1) / pieces);
         countsOutlets = outlets is not null;
         this.outlets = outlets;
         main = new int[agenda.Things];
@@ -46,6 +47,8 @@ internal sealed class Room
             (int)(most / scale),
             outletsLeft);
     }
+
+    public Bound Bound => bound;
 
     private long GainShare(int thing) => agenda.Costs[thing] / agenda.Uses[thing];
 

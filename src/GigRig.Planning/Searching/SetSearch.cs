@@ -13,9 +13,13 @@ namespace GigRig.Planning.Searching;
 internal sealed class SetSearch
 {
     private const int MostRooms = 3;
+    private const int MostSifted = 8;
+    private const int MostOutlets = 30;
 
     /// <summary>How finely a bound is counted in its table.</summary>
     private const int MostPieces = 1024;
+    private const int SomePieces = 64;
+    private const int RoughPieces = 32;
 
     private readonly Question question;
     private readonly PlannerOptions options;
@@ -241,14 +245,18 @@ internal sealed class SetSearch
     private IEnumerable<Bound> BoundsOf() =>
         AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question));
 
+    /// <summary>The bounds that leave least at the root: sifted roughly, without outlets, then more finely.</summary>
     private Room[] Rooms()
     {
-        var outlets = bounds.FirstOrDefault(b => b.Weights.Max() <= 1 && b.Most <= 30);
-        var ranked = bounds.Where(b => b != outlets).Select(b => (Bound: b, Most: new Room(agenda, b, 64, outlets).Most(-1, -1))).OrderBy(t => t.Most).ToArray();
-        Room[] made = ranked.Length == 0
-            ? [new Room(agenda, outlets ?? new([.. question.Candidates.Select(_ => 0L)], 0), MostPieces, outlets)]
-            : [.. ranked.Take(MostRooms).Select(t => new Room(agenda, t.Bound, MostPieces, outlets))];
-        WantsBound = agenda.WantsWithin(agenda.Unhosted + made.Min(t => t.Most(-1, -1)));
+        var outlets = bounds.FirstOrDefault(b => b.Weights.Max() <= 1 && b.Most <= MostOutlets);
+        var others = bounds.Where(b => b != outlets).DistinctBy(b => $"{b.Most} {string.Join(',', b.Weights)}", StringComparer.Ordinal);
+        var sifted = Tightest(others, RoughPieces, null).Take(MostSifted).Select(room => room.Bound);
+        var tightest = Tightest(sifted, SomePieces, outlets).Take(MostRooms).Select(room => room.Bound).DefaultIfEmpty(outlets ?? new([], 0));
+        Room[] made = [.. tightest.Select(b => new Room(agenda, b, MostPieces, outlets))];
+        WantsBound = agenda.WantsWithin(agenda.Unhosted + made.Min(room => room.Most(-1, -1)));
         return made;
     }
+
+    private IEnumerable<Room> Tightest(IEnumerable<Bound> from, int pieces, Bound? outlets) =>
+        from.Select(b => new Room(agenda, b, pieces, outlets)).OrderBy(room => room.Most(-1, -1));
 }
