@@ -11,9 +11,6 @@ public sealed record PlannerOptions
     /// <summary>How many nodes our own search through the sets may look at before the choosing model takes over; with 0 it has the whole question.</summary>
     public int SetNodes { get; init; } = 40_000;
 
-    /// <summary>How many sets our own search may try out before the choosing model takes over.</summary>
-    public int SetTries { get; init; } = 3_000;
-
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
     public int RoundsBeforeGeometry { get; init; } = 12;
 
@@ -21,7 +18,7 @@ public sealed record PlannerOptions
     public int MostPlacedTogether { get; init; } = 80;
 
     /// <summary>How many nodes our own search may look at for one question of fit before the solver is asked.</summary>
-    public int FitNodes { get; init; } = 10_000;
+    public int FitNodes { get; init; } = 20_000;
 
     /// <summary>How long one question of fit may take before it is left open, in the solver's own seconds of work. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);

@@ -6,7 +6,7 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class Energy(Surface surface, Stance[] stances)
 {
-    public bool Suffices(FitSearch.Windows node) =>
+    public bool Suffices(Windows node) =>
         Suffices(node.Left, node.Right, across: true) && Suffices(node.Front, node.Rear, across: false);
 
     private bool Suffices(int[] least, int[] most, bool across)

@@ -6,6 +6,10 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class Fitter(Surface surface, PlannerOptions options)
 {
+    /// <summary>How many times fewer nodes our own search has where there is no row and more than a few things.</summary>
+    private const int NodesFewer = 4;
+    private const int Few = 10;
+
     private readonly QuickFit quick = new(surface, options.Seed);
     private readonly Rows rows = new(surface);
     private readonly TurningSearch turning = new(surface);
@@ -23,9 +27,8 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
 
     /// <summary>Where they can stand; an empty list, for things that are not none, is a proved no; null is open.</summary>
     /// <param name="turned">The ways of turning them all that are not ruled out; null where that was not looked into.</param>
-    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, Clock clock) => turned is null
-        ? Decide(shapes, clock, options.FitBudget, options.QuickTries)
-        : turning.Decide(shapes, turned, options.FitNodes, clock) ?? Decide(shapes, clock, options.FitBudget, options.QuickTries);
+    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, Clock clock) =>
+        Decide(shapes, clock, options.FitBudget, options.QuickTries, turned);
 
     public FitAnswer Fit(IReadOnlyList<Shape> shapes, Clock clock)
     {
@@ -38,7 +41,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     }
 
     /// <summary>Null: open. Empty for a non-empty set: proved no.</summary>
-    private IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget, int tries)
+    private IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget, int tries, IReadOnlyList<Stance[]>? turned = null)
     {
         if (shapes.Count == 0)
             return [];
@@ -47,7 +50,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return Matched(shapes, known);
         if (never.Contains(key) || options.Memory?.IsMisfit($"{surface.Key}: {key}") == true)
             return [];
-        var standings = !rows.Admits(shapes) ? [] : Prove(shapes, tries, clock, budget);
+        var standings = turned is null && !rows.Admits(shapes) ? [] : Prove(shapes, turned, tries, clock, budget);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
@@ -55,9 +58,14 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         return standings;
     }
 
-    /// <summary>Our own search settles nearly everything; what it leaves open goes to the quick placer and the solver.</summary>
-    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, int tries, Clock clock, TimeSpan budget) =>
-        turning.Decide(shapes, options.FitNodes, clock) ?? Place(shapes, tries, clock) ?? exact.Decide(shapes, clock, budget);
+    /// <summary>Our own search settles nearly everything where there is a row, or few things. What it leaves open goes to the quick placer and the solver.</summary>
+    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, int tries, Clock clock, TimeSpan budget)
+    {
+        var nodes = shapes.Count <= Few || turning.IsRow(shapes) ? options.FitNodes : options.FitNodes / NodesFewer;
+        return (turned is null ? turning.Decide(shapes, nodes, clock) : turning.Decide(shapes, turned, nodes, clock))
+            ?? Place(shapes, tries, clock)
+            ?? exact.Decide(shapes, clock, budget);
+    }
 
     private IReadOnlyList<Standing>? Place(IReadOnlyList<Shape> shapes, int tries, Clock clock)
     {

@@ -21,7 +21,7 @@ internal sealed class StripSearch
     private readonly int[] right;
     private readonly int[,] distance;
     private readonly List<RowRest> rests = [];
-    private readonly Dictionary<int, List<State>> seen = [];
+    private readonly Dictionary<int, List<StripState>> seen = [];
     private readonly List<(int Thing, int X)> put = [];
     private int nodes;
     private int refused;
@@ -219,7 +219,7 @@ internal sealed class StripSearch
                 ends.Add((at + things[thing].Pose.Width, things[thing].Pose.Depth));
         }
 
-        var state = new State(from, reach, [.. ends]);
+        var state = new StripState(from, reach, [.. ends]);
         if (!seen.TryGetValue(set, out var known))
             seen[set] = known = [];
         foreach (var other in known)
@@ -231,38 +231,5 @@ internal sealed class StripSearch
         if (known.Count < MostKept)
             known.Add(state);
         return false;
-    }
-
-    private sealed record State(int From, int[] Reach, (int End, int Depth)[] Ends)
-    {
-        public bool IsNoWorseThan(State other)
-        {
-            if (From > other.From)
-                return false;
-            for (var i = 0; i < Reach.Length; i++)
-            {
-                if (Reach[i] > other.Reach[i])
-                    return false;
-            }
-
-            // Depth in use falls in steps: it is enough to look where the other goes on from, and just before each of our ends.
-            if (DepthAt(other.From) > other.DepthAt(other.From))
-                return false;
-            foreach (var (end, _) in Ends)
-            {
-                if (end > other.From && DepthAt(end - 1) > other.DepthAt(end - 1))
-                    return false;
-            }
-
-            return true;
-        }
-
-        private int DepthAt(int x)
-        {
-            var depth = 0;
-            foreach (var (end, one) in Ends)
-                depth += end > x ? one : 0;
-            return depth;
-        }
     }
 }

@@ -58,6 +58,9 @@ internal sealed class TurningSearch(Surface surface)
         return undecided ? null : [];
     }
 
+    /// <summary>Whether some of the things are too deep to stand behind one another however they are turned.</summary>
+    public bool IsRow(IEnumerable<Shape> shapes) => shapes.Any(s => WaysOf(s).All(way => 2 * way.Pose.Depth > surface.Depth));
+
     /// <summary>Whether things so turned are refuted along the width at the root.</summary>
     public bool Refutes(Stance[] turned, Clock clock) =>
         StripSearch.Decide(surface, turned, following, 0, clock, _ => true, out _) == StripSearch.Word.No;

@@ -30,14 +30,18 @@ internal sealed class Parts
         var adds = question.Problem.Adapters.Splitter > 0 || question.Problem.Supply?.TotalCurrent is not null;
         shapes = Numbered(c => c.Shape.Key);
         consumers = Numbered(c => c.Consumer is { } fed ? adds ? $"{fed.Draw} {fed.Key}" : fed.Key : "");
+        AreRows = fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape));
         turned[""] = question.SupplyShape is { } supply ? [.. fitter.Turning.WaysOf(supply).Select(s => (Stance[])[s])] : [[]];
     }
+
+    /// <summary>Whether some things are too deep for the board to stand behind one another: only then does the width say much.</summary>
+    public bool AreRows { get; }
 
     /// <param name="things">The last of them was added to a part that may do.</param>
     public bool MayDo(IReadOnlyList<int> things)
     {
         var devices = InOrder(things);
-        return MayStand(devices, things[^1]) && IsFed(devices);
+        return (!AreRows || MayStand(devices, things[^1])) && IsFed(devices);
     }
 
     /// <summary>The ways of turning them all that are not ruled out, in the order of <paramref name="devices"/> with the supply last; null where that is not known.</summary>

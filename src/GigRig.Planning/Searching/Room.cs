@@ -48,8 +48,6 @@ internal sealed class Room
             outletsLeft);
     }
 
-    public Bound Bound => bound;
-
     private long GainShare(int thing) => agenda.Costs[thing] / agenda.Uses[thing];
 
     private long RoomShare(int thing) => Math.Min(bound.Of(thing) / agenda.Uses[thing] / scale, int.MaxValue / 2);

@@ -12,17 +12,11 @@ namespace GigRig.Planning.Searching;
 /// </summary>
 internal sealed class SetSearch
 {
-    private const int MostRooms = 3;
-    private const int MostSifted = 8;
-    private const int MostOutlets = 30;
-
-    /// <summary>How finely a bound is counted in its table.</summary>
-    private const int MostPieces = 1024;
-    private const int SomePieces = 64;
-    private const int RoughPieces = 32;
+    /// <summary>A set tried out takes as long as some nodes.</summary>
+    private const int NodesATry = 13;
 
     private readonly Question question;
-    private readonly PlannerOptions options;
+    private readonly int mostNodes;
     private readonly Clock clock;
     private readonly Func<IReadOnlyList<int>, bool> mayDo;
     private readonly Action<Choice, long> tryOut;
@@ -40,27 +34,28 @@ internal sealed class SetSearch
     private int nodes;
     private int tries;
 
-    public SetSearch(Question question, PlannerOptions options, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    public SetSearch(Question question, int mostNodes, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
     {
-        (this.question, this.options, this.clock, this.mayDo, this.tryOut) = (question, options, clock, mayDo, tryOut);
+        (this.question, this.mostNodes, this.clock, this.mayDo, this.tryOut) = (question, mostNodes, clock, mayDo, tryOut);
         agenda = new(question);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
-        bounds = [.. BoundsOf().Where(b => b.Binds)];
+        bounds = [.. Rooms.BoundsOf(question, clock).Where(b => b.Binds)];
         isIn = new bool[agenda.Things];
         barred = new int[agenda.Things];
         used = new long[bounds.Length];
         best = -1L << 60;
         isHopeless = bounds.Any(b => b.Most < 0);
-        rooms = isHopeless ? [] : Rooms();
+        rooms = isHopeless ? [] : Rooms.Tightest(agenda, bounds);
+        WantsBound = isHopeless ? 0 : agenda.WantsWithin(agenda.Unhosted + rooms.Min(room => room.Most(-1, -1)));
     }
 
-    private bool IsUp => nodes > options.SetNodes || tries > options.SetTries || clock.IsUp;
+    private bool IsUp => nodes > mostNodes || tries > mostNodes / NodesATry || clock.IsUp;
 
     /// <summary>Where the worth leaves out a tier, what looks equal may still be better.</summary>
     private bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
 
     /// <summary>The most that wants can come to, by the tables alone.</summary>
-    public long WantsBound { get; private set; }
+    public long WantsBound { get; }
 
     /// <summary>Only sets better than this are looked for from now on.</summary>
     public void MustBeat(Score score) => best = Math.Max(best, agenda.Worth.Of(score));
@@ -241,22 +236,4 @@ internal sealed class SetSearch
         var devices = question.Candidates.Length;
         return new([.. things.Where(t => t < devices).Order()], [.. things.Where(t => t >= devices).Select(t => t - devices).Order()]);
     }
-
-    private IEnumerable<Bound> BoundsOf() =>
-        AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question));
-
-    /// <summary>The bounds that leave least at the root: sifted roughly, without outlets, then more finely.</summary>
-    private Room[] Rooms()
-    {
-        var outlets = bounds.FirstOrDefault(b => b.Weights.Max() <= 1 && b.Most <= MostOutlets);
-        var others = bounds.Where(b => b != outlets).DistinctBy(b => $"{b.Most} {string.Join(',', b.Weights)}", StringComparer.Ordinal);
-        var sifted = Tightest(others, RoughPieces, null).Take(MostSifted).Select(room => room.Bound);
-        var tightest = Tightest(sifted, SomePieces, outlets).Take(MostRooms).Select(room => room.Bound).DefaultIfEmpty(outlets ?? new([], 0));
-        Room[] made = [.. tightest.Select(b => new Room(agenda, b, MostPieces, outlets))];
-        WantsBound = agenda.WantsWithin(agenda.Unhosted + made.Min(room => room.Most(-1, -1)));
-        return made;
-    }
-
-    private IEnumerable<Room> Tightest(IEnumerable<Bound> from, int pieces, Bound? outlets) =>
-        from.Select(b => new Room(agenda, b, pieces, outlets)).OrderBy(room => room.Most(-1, -1));
 }
