@@ -15,10 +15,6 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 {
     private static readonly double[] Shares = [0.45, 0.6, 0.75, 0.85];
 
-    /// <summary>Without rows the solver has the better bounds: it takes over this many times sooner, and at once where there is much to choose from.</summary>
-    private const int NodesFewer = 4;
-    private const int MostWithoutRows = 40;
-
     /// <summary>What our own search may take of the time; the solver has the rest.</summary>
     private const double SearchShare = 0.6;
 
@@ -79,7 +75,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
             BeginQuickly();
         if (clock.IsUp || (Best is not null && options.FirstWillDo))
             return;
-        if (answered.Count == 0 && !options.FirstWillDo && options.SetNodes > 0 && SearchSets())
+        if (answered.Count == 0 && !options.FirstWillDo && SearchSets())
             IsClosed = openWants < 0;
         else
             AskTheModel();
@@ -90,10 +86,11 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     {
         var within = clock.Within(SearchShare * clock.Left);
         SetSearch? search = null;
-        if (question.Candidates.Length > MostWithoutRows && !fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape)))
-            return false;
         var parts = new Parts(question, options, fitter, within);
-        search = new SetSearch(question, parts.AreRows ? options.SetNodes : options.SetNodes / NodesFewer, within, parts.MayDo, (choice, wants) =>
+        var nodes = SetSearch.NodesFor(question, options, parts.AreRows);
+        if (nodes == 0)
+            return false;
+        search = new SetSearch(question, nodes, within, parts.MayDo, (choice, wants) =>
         {
             TryOut(choice, wants, parts.TurnedOf(choice.Devices));
             if (Best is { } better)
