@@ -40,7 +40,7 @@ public sealed class RigPlannerAgainstExhaustiveTests
 
     [Fact]
     public Task Where_our_own_search_gives_up_half_way() =>
-        Gen.OneOf(GenContest.Mixed, GenContest.AroundFixed).SampleAsync(draft => MatchAsync(draft, Quiet with { SetNodes = 6 }), iter: Problems / 2);
+        Gen.OneOf(GenContest.Mixed, GenContest.AroundFixed).SampleAsync(draft => MatchAsync(draft, Quiet with { SetNodes = 24 }), iter: Problems / 2);
 
     /// <summary>What was left open is asked again with more work for each question, as long as there is time.</summary>
     [Fact]
