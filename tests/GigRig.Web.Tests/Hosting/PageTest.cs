@@ -42,7 +42,7 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
     {
         Library = await Library.OpenAsync();
         JSInterop.Mode = JSRuntimeMode.Loose;
-        // The canvas asks the browser how large it is and can't do without an answer.
+        // The chain diagram asks the browser how large it is and can't do without an answer.
         JSInterop.Setup<Rectangle>("ZBlazorDiagrams.getBoundingClientRect", _ => true).SetResult(new(0, 0, 900, 400));
         DefaultWaitTimeout = Patience;
         foreach (var store in new object[] { Library.Gear, Library.Batch, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
