@@ -27,8 +27,8 @@ public sealed record MainsLine(GearId Thing, MainsInput Input, MainsVoltage Volt
 /// <param name="Lines">The supply, then the amp. Other things that need a socket are not known of.</param>
 public sealed record MainsPlan(VenueMains Venue, ValueList<MainsLine> Lines)
 {
-    // The usual tolerance of public mains; from memory, so a margin of ours and no test of a standard.
-    private const decimal Tolerance = 0.10m;
+    /// <summary>How far off, as a part, the venue's voltage still counts as right: the usual tolerance of public mains. From memory, so a margin of ours and no test of a standard.</summary>
+    public const decimal Tolerance = 0.10m;
 
     // The plug goes into these sockets as well as into its own (common practice, no source). Left out where only some makes do.
     private static readonly (MainsPlug Plug, MainsPlug Socket)[] AlsoFits =

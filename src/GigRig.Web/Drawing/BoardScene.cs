@@ -57,10 +57,8 @@ public sealed record ScenePlug(PlugKind Kind, SceneArea Area);
 /// <param name="Mark">The letter it goes by in the list of leads.</param>
 public sealed record SceneLead(ChainPart Part, string Mark, GearId FromId, GearId ToId, ValueList<SceneSpot> Corners)
 {
-    /// <summary>The middle of its longest piece, where its letter stands.</summary>
-    public SceneSpot Middle => Corners.Zip(Corners.Skip(1)).MaxBy(piece => Math.Abs(piece.First.X - piece.Second.X) + Math.Abs(piece.First.Y - piece.Second.Y)) is var (from, to)
-        ? new((from.X + to.X) / 2, (from.Y + to.Y) / 2)
-        : Corners[0];
+    /// <summary>Where its letter stands.</summary>
+    public SceneSpot Middle => SceneSpot.MiddleOf(Corners);
 }
 
 /// <summary>A short word at a spot, such as where the instrument goes in or which outlet a power plug is fed from.</summary>

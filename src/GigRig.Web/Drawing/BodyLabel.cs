@@ -62,7 +62,8 @@ internal static class LabelFitter
         }
     }
 
-    private static IEnumerable<string> Wrap(string text, int letters, int lines)
+    /// <summary>At most so many lines of at most so many letters; what is too much is cut.</summary>
+    public static IEnumerable<string> Wrap(string text, int letters, int lines)
     {
         var rest = text;
         for (var line = 1; rest.Length > 0 && line <= lines; line++)

@@ -50,8 +50,8 @@ internal sealed class ChainDiagramAdapter : IDisposable
             diagram.Links.Clear();
             diagram.Nodes.Clear();
             var nodes = next.Nodes.ToDictionary(node => node.Key, Add);
-            foreach (var (from, to) in next.Links)
-                diagram.Links.Add(new LinkModel(nodes[from].Out, nodes[to].In) { Locked = true, TargetMarker = LinkMarker.Arrow });
+            foreach (var link in next.Links)
+                diagram.Links.Add(new LinkModel(nodes[link.From].Out, nodes[link.To].In) { Locked = true, TargetMarker = LinkMarker.Arrow });
         });
     }
 

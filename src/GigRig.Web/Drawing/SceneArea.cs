@@ -1,3 +1,4 @@
+using GigRig.Domain;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Units;
 
@@ -7,6 +8,11 @@ namespace GigRig.Web.Drawing;
 public readonly record struct SceneSpot(double X, double Y)
 {
     public static SceneSpot Of(Point point, Millimetres boardDepth) => new(point.X.Value, boardDepth.Value - point.Y.Value);
+
+    /// <summary>The middle of the longest piece of a line with right angles.</summary>
+    public static SceneSpot MiddleOf(ValueList<SceneSpot> corners) => corners.Zip(corners.Skip(1)).MaxBy(piece => Math.Abs(piece.First.X - piece.Second.X) + Math.Abs(piece.First.Y - piece.Second.Y)) is var (from, to)
+        ? new((from.X + to.X) / 2, (from.Y + to.Y) / 2)
+        : corners[0];
 }
 
 /// <summary>An upright rectangle of the picture, in millimetres.</summary>

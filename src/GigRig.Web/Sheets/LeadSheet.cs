@@ -15,12 +15,13 @@ public sealed record LeadLine(string Mark, string From, string To, string Needed
 
 /// <summary>Every lead of a rig, in the order of the signal.</summary>
 /// <param name="Shopping">What to buy or make, counted.</param>
-public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Shopping)
+/// <param name="Basis">What the needed lengths rest on; a rule of thumb.</param>
+public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Shopping, string Basis)
 {
     public static LeadSheet Of(RigProblem problem, Rig rig, LengthUnit unit = LengthUnit.Millimetres)
     {
         var (plan, numbers, marks) = (LeadPlan.Of(problem, rig), RigNumbers.Of(rig), 0);
-        return new(plan.Hops.Select(LineOf).ToValueList(), Missing(plan, unit).ToValueList());
+        return new(plan.Hops.Select(LineOf).ToValueList(), Missing(plan, unit).ToValueList(), BasisOf(problem.Options.Wiring, unit));
 
         LeadLine LineOf(WiredHop wired) => new(
             wired.Hop.Kind == HopKind.Patch ? LeadMarks.Of(marks++) : "",
@@ -30,6 +31,10 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
             TakeOf(wired, problem.Options.Wiring, unit),
             wired.IsMissing);
     }
+
+    private static string BasisOf(WiringAllowances wiring, LengthUnit unit) =>
+        $"A patch lead needs its way around the bodies, {LengthText.Format(wiring.Bend, unit)} of bend at each end and {LengthText.Format(wiring.Slack, unit)} of slack. "
+        + "Common practice; change it on the page of the rig under Lengths to allow for.";
 
     /// <summary>What is missing, by what to get.</summary>
     internal static IEnumerable<PackLine> Missing(LeadPlan plan, LengthUnit unit) =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
@@ -16,6 +17,11 @@ public sealed record MainsSheetLine(string Name, string Takes, string There, boo
 /// <param name="Venue">What comes out of the wall there; empty where nobody said.</param>
 public sealed record MainsSheet(string Sockets, string Venue, ValueList<MainsSheetLine> Lines)
 {
+    /// <summary>What the verdicts on voltage and plug rest on; rules of thumb.</summary>
+    public static string Basis { get; } = string.Create(
+        CultureInfo.InvariantCulture,
+        $"Rules of thumb: up to {MainsPlan.Tolerance:0 %} off counts as the right voltage (from memory), which plug goes into which socket is common practice. The label has the last word.");
+
     public static MainsSheet Of(RigProblem problem)
     {
         var plan = MainsPlan.Of(problem);

@@ -47,6 +47,13 @@ internal sealed partial class RunningApp : IAsyncDisposable
         data.Delete(recursive: true);
     }
 
+    /// <summary>Looks into the library behind the app's back.</summary>
+    public async Task<T> LookIntoAsync<T>(Func<IServiceProvider, Task<T>> look)
+    {
+        await using var library = new ServiceCollection().AddGigRigData(data.FullName).BuildServiceProvider();
+        return await look(library);
+    }
+
     private async Task FillAsync(Func<IServiceProvider, Task> fill)
     {
         await using var library = new ServiceCollection().AddGigRigData(data.FullName).BuildServiceProvider();

@@ -64,9 +64,23 @@ public sealed class BoardSvgTests : BunitContext
     [Fact]
     public void The_legend_tells_each_number_in_full()
     {
-        var legend = Render<BoardLegend>(p => p.Add(c => c.Scene, BoardSceneMapper.Map(Problem, Rig, PictureWidth.Narrow)));
+        var legend = Render<BoardLegend>(p => p.Add(c => c.Scene, BoardSceneMapper.Map(Problem, Rig, PictureWidth.Narrow)).Add(c => c.Leads, []));
 
         Assert.Equal(["1 tuner Tuner outlet 5, 9 V", "2 echo Delay"], legend.FindAll("li").Select(line => string.Join(' ', line.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))));
+    }
+
+    [Fact]
+    public void The_legend_names_the_lead_behind_each_letter_alike_ones_together()
+    {
+        var legend = Render<BoardLegend>(p => p.Add(c => c.Scene, BoardSceneMapper.Map(Problem, Rig)).Add(c => c.Leads,
+        [
+            new("", "guitar", "1 a, input", "6 m", "Stage lead, 6 m", false),
+            new("a", "1 a, output", "2 b, input", "12 cm", "Short patch, 15 cm", false),
+            new("b", "2 b, output", "3 c, input", "22 cm", "buy 30 cm", true),
+            new("c", "3 c, output", "4 d, input", "14 cm", "Short patch, 15 cm", false),
+        ]));
+
+        Assert.Equal([("Leads a, c", "Short patch, 15 cm"), ("Lead b", "missing: buy 30 cm")], legend.FindAll("dt").Zip(legend.FindAll("dd"), (letters, take) => (letters.TextContent, take.TextContent)));
     }
 
     private IRenderedComponent<BoardSvg> Drawn() =>
