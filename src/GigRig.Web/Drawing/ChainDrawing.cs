@@ -11,7 +11,8 @@ public sealed record ChainBox(SceneArea Area, int? Number, bool IsEnd, ValueList
 /// <param name="Part">The loop's are dashed, as in the board drawing.</param>
 public sealed record ChainArrow(ChainPart Part, string Marks, ValueList<SceneSpot> Corners)
 {
-    public SceneSpot Middle => SceneSpot.MiddleOf(Corners);
+    /// <summary>Where the letters stand: over a straight arrow, which is short, and on the longest piece of one that bends.</summary>
+    public SceneSpot Middle => SceneSpot.MiddleOf(Corners) is var at && Corners.Count > 2 ? at : at with { Y = at.Y - 9 };
 }
 
 /// <summary>The chain as a still picture: both rows read from left to right and run on below where the paper ends. In px of a picture shown at its full width.</summary>
@@ -20,9 +21,9 @@ public sealed record ChainDrawing(string Description, SceneArea Extent, ValueLis
 {
     public const string Title = "Audio order, stop by stop";
     public const double TextSize = 12;
-    private const double BoxHeight = 52;
+    private const double BoxHeight = 56;
     private const double ColumnGap = 30;
-    private const double LineGap = 30;
+    private const double LineGap = 34;
     private const double Margin = 16;
     private const int LinesOfText = 3;
 
