@@ -28,7 +28,7 @@ public sealed record MainsLine(GearId Thing, MainsInput Input, MainsVoltage Volt
 public sealed record MainsPlan(VenueMains Venue, ValueList<MainsLine> Lines)
 {
     /// <summary>How far off, as a part, the venue's voltage still counts as right: the usual tolerance of public mains. From memory, so a margin of ours and no test of a standard.</summary>
-    public const decimal Tolerance = 0.10m;
+    public static decimal Tolerance => 0.10m;
 
     // The plug goes into these sockets as well as into its own (common practice, no source). Left out where only some makes do.
     private static readonly (MainsPlug Plug, MainsPlug Socket)[] AlsoFits =
