@@ -143,6 +143,8 @@ public sealed class FirstTenMinutesTests(Chromium chromium) : BrowserTest(chromi
 
         await Page.Keyboard.PressAsync("Enter");
         await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added {cells[0]}");
-        await Expect(Page.Locator(".gr-quickrow").GetByLabel("Name", new() { Exact = true })).ToBeFocusedAsync();
+        var name = Page.Locator(".gr-quickrow").GetByLabel("Name", new() { Exact = true });
+        await Expect(name).ToHaveValueAsync("");
+        await Expect(name).ToBeFocusedAsync();
     }
 }
