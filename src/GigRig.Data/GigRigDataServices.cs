@@ -27,6 +27,7 @@ public static class GigRigDataServices
             .AddInterceptors(new SafeConnection(), new RigHistory(), provider.GetRequiredService<OwnerGuard>()));
         services.AddSingleton(provider => new GearStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new GearBatchStore(Databases(provider), Time(provider)));
+        services.AddSingleton(provider => new GearPhotoStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new EventTypeStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new RoleStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new RigStore(Databases(provider), Time(provider)));

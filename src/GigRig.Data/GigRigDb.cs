@@ -30,6 +30,8 @@ internal sealed class GigRigDb(DbContextOptions<GigRigDb> options, OwnerContext 
 
     public DbSet<AdaptersRow> Adapters => Set<AdaptersRow>();
 
+    public DbSet<GearPhotoRow> GearPhotos => Set<GearPhotoRow>();
+
     public DbSet<RoleRow> Roles => Set<RoleRow>();
 
     public DbSet<EventTypeRow> EventTypes => Set<EventTypeRow>();
@@ -58,6 +60,7 @@ internal sealed class GigRigDb(DbContextOptions<GigRigDb> options, OwnerContext 
         Thing<EventTypeRow>(modelBuilder);
         Thing<RigRow>(modelBuilder);
         Owned<AdaptersRow>(modelBuilder);
+        Owned<GearPhotoRow>(modelBuilder);
         Owned<RigVersionRow>(modelBuilder);
         Owned<ShareLinkRow>(modelBuilder);
     }

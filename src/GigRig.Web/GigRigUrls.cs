@@ -9,6 +9,7 @@ public static class GigRigUrls
     public const string Gear = "/gear";
     public const string GearTable = "/gear/table";
     public const string GearItemRoute = "/gear/{Kind}/{Id}";
+    public const string GearPhotoRoute = "/gear/{Id:guid}/photo.jpg";
     public const string Events = "/events";
     public const string EventTypeRoute = "/events/{Id}";
     public const string Plan = "/plan";
@@ -47,6 +48,9 @@ public static class GigRigUrls
 
     /// <param name="kind">Word of the kind of gear as it stands in addresses, such as <c>device</c>.</param>
     public static string GearItem(string kind, Guid id) => $"{Gear}/{kind}/{id}";
+
+    /// <param name="savedUtc">Makes the address of each photo its own, so that browsers may keep it.</param>
+    public static string GearPhoto(Guid id, DateTime savedUtc) => FormattableString.Invariant($"{Gear}/{id}/photo.jpg?v={savedUtc.Ticks}");
 
     public static string NewGear(string kind) => $"{Gear}/{kind}/{New}";
 

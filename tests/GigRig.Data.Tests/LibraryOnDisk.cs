@@ -37,6 +37,8 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
 
     public GearBatchStore Batch => services.GetRequiredService<GearBatchStore>();
 
+    public GearPhotoStore Photos => services.GetRequiredService<GearPhotoStore>();
+
     public EventTypeStore Events => services.GetRequiredService<EventTypeStore>();
 
     public RoleStore Roles => services.GetRequiredService<RoleStore>();

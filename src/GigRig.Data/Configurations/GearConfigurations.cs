@@ -65,3 +65,14 @@ internal sealed class InstrumentConfiguration : ThingConfiguration<InstrumentRow
     {
     }
 }
+
+internal sealed class GearPhotoConfiguration : IEntityTypeConfiguration<GearPhotoRow>
+{
+    // No foreign key: the thing is in one of seven tables. Things are never deleted for good, so no photo is left behind.
+    public void Configure(EntityTypeBuilder<GearPhotoRow> builder)
+    {
+        builder.HasKey(row => new { row.OwnerId, row.GearId });
+        builder.Property(row => row.GearId).ValueGeneratedNever();
+        builder.Property(row => row.Version).IsConcurrencyToken();
+    }
+}

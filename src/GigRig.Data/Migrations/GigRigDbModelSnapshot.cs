@@ -518,6 +518,40 @@ namespace GigRig.Data.Migrations
                     b.ToTable("EventTypes");
                 });
 
+            modelBuilder.Entity("GigRig.Data.Rows.GearPhotoRow", b =>
+                {
+                    b.Property<Guid>("OwnerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("GearId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("ContentType")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CreatedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SavedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("OwnerId", "GearId");
+
+                    b.ToTable("GearPhotos");
+                });
+
             modelBuilder.Entity("GigRig.Data.Rows.InstrumentRow", b =>
                 {
                     b.Property<Guid>("OwnerId")

@@ -3,6 +3,7 @@ using GigRig.Data;
 using GigRig.Web.Api;
 using GigRig.Web.Features.Events;
 using GigRig.Web.Features.Gear;
+using GigRig.Web.Features.Gear.Photo;
 using GigRig.Web.Features.ImportExport;
 using GigRig.Web.Features.Plan;
 using GigRig.Web.Features.Rigs;
@@ -63,6 +64,7 @@ internal static class HostingExtensions
         app.MapStaticAssets();
         app.MapGigRigHealth();
         app.MapLibraryFile();
+        app.MapGearPhoto();
         app.MapRigCopy();
         app.MapSharedRig();
         app.MapPlanApi();

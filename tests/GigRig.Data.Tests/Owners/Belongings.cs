@@ -20,6 +20,7 @@ internal sealed record Belongings(
         var device = await library.Gear.AddAsync(A.Device("echo"), new(), cancel);
         var deleted = await library.Gear.AddAsync(A.Device("fuzz"), new(), cancel);
         await library.Gear.DeleteAsync(deleted.Id, deleted.Version, cancel);
+        await library.Photos.PutAsync(device.Id, new(new byte[] { 1, 2, 3 }, "image/jpeg"), cancel);
         await library.Gear.AddAsync(A.Board(), new(), cancel);
         await library.Gear.AddAsync(A.Supply(A.Outlet("1")), new(), cancel);
         await library.Gear.AddAsync(A.Amp(), new(), cancel);

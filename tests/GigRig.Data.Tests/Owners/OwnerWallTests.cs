@@ -32,6 +32,10 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
         ["GearBatchStore.SetOwnershipsAsync"] = (other, its) => Refused(() => other.Batch.SetOwnershipsAsync([new(its.Device.Id, its.Device.Version, new(Note: "mine"))], Cancel)),
         ["GearBatchStore.DeleteAsync"] = (other, its) => Refused(() => other.Batch.DeleteAsync([new(its.Device.Id, its.Device.Version)], Cancel)),
         ["GearBatchStore.RestoreAsync"] = (other, its) => other.Batch.RestoreAsync([its.DeletedDevice.Id], Cancel),
+        ["GearPhotoStore.FindAsync"] = async (other, its) => Assert.Null(await other.Photos.FindAsync(its.Device.Id, Cancel)),
+        ["GearPhotoStore.SavedUtcAsync"] = async (other, its) => Assert.Null(await other.Photos.SavedUtcAsync(its.Device.Id, Cancel)),
+        ["GearPhotoStore.PutAsync"] = (other, its) => Assert.ThrowsAsync<ArgumentException>(() => other.Photos.PutAsync(its.Device.Id, new(new byte[] { 9 }, "image/jpeg"), Cancel)),
+        ["GearPhotoStore.RemoveAsync"] = async (other, its) => Assert.Null(await other.Photos.RemoveAsync(its.Device.Id, Cancel)),
         ["EventTypeStore.AllAsync"] = async (other, _) => Assert.Empty(await other.Events.AllAsync(Cancel)),
         ["EventTypeStore.FindAsync"] = async (other, its) => Assert.Null(await other.Events.FindAsync(its.Event.Id, Cancel)),
         ["EventTypeStore.AddAsync"] = async (other, its) => Assert.NotEqual(its.Event.Id, (await other.Events.AddAsync(its.Event.Item, Cancel)).Id),
@@ -69,15 +73,15 @@ public sealed class OwnerWallTests(OwnerWallTests.Fixture fixture) : IClassFixtu
 
         await Attempts[way](other, fixture.Belongings);
 
-        // One row of each of the thirteen tables, and the deleted device.
-        Assert.Equal(14, rows.Count);
+        // One row of each of the fourteen tables, and the deleted device.
+        Assert.Equal(15, rows.Count);
         Assert.Equal(rows, Belongings.Rows(fixture.Library));
     }
 
     [Fact]
     public void Every_way_a_store_offers_is_tried()
     {
-        Type[] stores = [typeof(GearStore), typeof(GearBatchStore), typeof(EventTypeStore), typeof(RoleStore), typeof(RigStore), typeof(ShareLinkStore)];
+        Type[] stores = [typeof(GearStore), typeof(GearBatchStore), typeof(GearPhotoStore), typeof(EventTypeStore), typeof(RoleStore), typeof(RigStore), typeof(ShareLinkStore)];
         var offered = stores.SelectMany(store => store.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Select(way => $"{store.Name}.{way.Name}"));
 
         Assert.Equal(offered.Distinct().Order(), Attempts.Keys.Order());

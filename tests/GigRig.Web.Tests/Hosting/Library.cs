@@ -21,6 +21,8 @@ internal sealed class Library : IAsyncDisposable
 
     public GearBatchStore Batch => Services.GetRequiredService<GearBatchStore>();
 
+    public GearPhotoStore Photos => Services.GetRequiredService<GearPhotoStore>();
+
     public EventTypeStore Events => Services.GetRequiredService<EventTypeStore>();
 
     public RigStore Rigs => Services.GetRequiredService<RigStore>();

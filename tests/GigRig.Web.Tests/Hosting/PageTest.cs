@@ -45,7 +45,7 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         // The chain diagram asks the browser how large it is and can't do without an answer.
         JSInterop.Setup<Rectangle>("ZBlazorDiagrams.getBoundingClientRect", _ => true).SetResult(new(0, 0, 900, 400));
         DefaultWaitTimeout = Patience;
-        foreach (var store in new object[] { Library.Gear, Library.Batch, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
+        foreach (var store in new object[] { Library.Gear, Library.Batch, Library.Photos, Library.Events, Library.Rigs, Library.Links, Library.Roles, Library.File })
             Services.AddSingleton(store.GetType(), store);
         Services.AddSingleton(Library.Time);
         Services.AddMudServices();

@@ -1,4 +1,5 @@
 using GigRig.Web.Features.Gear.Care;
+using GigRig.Web.Features.Gear.Photo;
 using GigRig.Web.Features.Gear.Quick;
 using GigRig.Web.Features.Gear.Table;
 
@@ -10,6 +11,7 @@ internal static class GearServices
     public static IServiceCollection AddGearPages(this IServiceCollection services) => services
         .AddTransient<GearListState>()
         .AddTransient<AdaptersState>()
+        .AddTransient<PhotoState>()
         .AddScoped<SavedFilters>()
         .AddTransient<QuickAddState>()
         .AddTransient<TableImportState>()
