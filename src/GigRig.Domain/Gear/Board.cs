@@ -34,4 +34,7 @@ public sealed record Board(
     Millimetres? ClearanceOver = null)
 {
     public Rect Surface => new(Millimetres.Zero, Millimetres.Zero, Width, Depth);
+
+    /// <summary>Where plugs may be: the surface grown by the overhang.</summary>
+    public Rect PlugSpace => new(-Overhang.Left, -Overhang.Front, Width + Overhang.Left + Overhang.Right, Depth + Overhang.Front + Overhang.Rear);
 }

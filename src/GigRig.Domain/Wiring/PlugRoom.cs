@@ -41,9 +41,6 @@ internal sealed class PlugRoom
             return true;
         var plugs = problem.Options.Plugs with { Audio = usual with { Out = DepthOf(shape) } };
         var taken = Outline.Of(device with { Jacks = [jack] }, plugs).Placed(placement).Plugs;
-        return taken.All(room => (!staysOnBoard || Reach(problem.Board).Contains(room)) && !things.Any(thing => thing.Id != device.Id && thing.Parts.Any(room.Overlaps)));
+        return taken.All(room => (!staysOnBoard || problem.Board.PlugSpace.Contains(room)) && !things.Any(thing => thing.Id != device.Id && thing.Parts.Any(room.Overlaps)));
     }
-
-    private static Rect Reach(Board board) => new(
-        -board.Overhang.Left, -board.Overhang.Front, board.Overhang.Left + board.Width + board.Overhang.Right, board.Overhang.Front + board.Depth + board.Overhang.Rear);
 }

@@ -1,3 +1,5 @@
+using GigRig.Domain.Geometry;
+
 namespace GigRig.Planning.Fitting;
 
 /// <summary>A rectangle in whole millimetres, as plain numbers for the inner loops.</summary>
@@ -8,6 +10,8 @@ internal readonly record struct Box(int X, int Y, int Width, int Depth)
     public int Rear => Y + Depth;
 
     public bool IsEmpty => Width <= 0 || Depth <= 0;
+
+    public static Box Of(Rect rect) => new(rect.X.Value, rect.Y.Value, rect.Width.Value, rect.Depth.Value);
 
     public Box MovedBy(int x, int y) => new(X + x, Y + y, Width, Depth);
 

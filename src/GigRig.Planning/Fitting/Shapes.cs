@@ -38,15 +38,13 @@ internal static class Shapes
     /// </summary>
     private static Outline Apart(Outline outline) => outline with
     {
-        Plugs = Fitting.Box.Disjoint(outline.Plugs.Select(Box)).Select(b => new Rect(b.X.Mm, b.Y.Mm, b.Width.Mm, b.Depth.Mm)).ToValueList(),
+        Plugs = Box.Disjoint(outline.Plugs.Select(Box.Of)).Select(b => new Rect(b.X.Mm, b.Y.Mm, b.Width.Mm, b.Depth.Mm)).ToValueList(),
     };
 
     private static Pose Pose(Outline outline, Turn turn)
     {
         var atOrigin = new Placement(default, new Point(Millimetres.Zero, Millimetres.Zero), turn);
         var (body, plugs) = outline.Placed(atOrigin);
-        return new(turn, [Box(body), .. plugs.Select(Box)], [.. outline.PlacedSwitches(atOrigin).Select(p => (p.X.Value, p.Y.Value))]);
+        return new(turn, [Box.Of(body), .. plugs.Select(Box.Of)], [.. outline.PlacedSwitches(atOrigin).Select(p => (p.X.Value, p.Y.Value))]);
     }
-
-    private static Box Box(Rect rect) => new(rect.X.Value, rect.Y.Value, rect.Width.Value, rect.Depth.Value);
 }

@@ -16,12 +16,8 @@ internal sealed class Surface
         Width = board.Width.Value;
         Depth = board.Depth.Value;
         SwitchSpacing = switchSpacing;
-        PlugSpace = new Box(
-            -board.Overhang.Left.Value,
-            -board.Overhang.Front.Value,
-            Width + board.Overhang.Left.Value + board.Overhang.Right.Value,
-            Depth + board.Overhang.Front.Value + board.Overhang.Rear.Value);
-        KeepOuts = [.. board.KeepOuts.Select(k => new Box(k.X.Value, k.Y.Value, k.Width.Value, k.Depth.Value))];
+        PlugSpace = Box.Of(board.PlugSpace);
+        KeepOuts = [.. board.KeepOuts.Select(Box.Of)];
         Key = $"{Width} {Depth} {SwitchSpacing} {PlugSpace} {string.Join(' ', KeepOuts)} {string.Join(' ', board.Rails)}";
         rails = [.. board.Rails.Select(r => (r.From.Value, r.To.Value)).Order()];
     }

@@ -1,4 +1,3 @@
-using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 
 namespace GigRig.Domain.Rules.Standing;
@@ -9,17 +8,8 @@ internal sealed class PlugOverhangRule : IRule
 
     public string Sentence => "Plugs stick out over the edges of the board no further than they may.";
 
-    public IEnumerable<Violation> Check(RigProblem problem, Rig rig)
-    {
-        var board = problem.Board;
-        var allowed = new Rect(
-            -board.Overhang.Left,
-            -board.Overhang.Front,
-            board.Width + board.Overhang.Left + board.Overhang.Right,
-            board.Depth + board.Overhang.Front + board.Overhang.Rear);
-        return
-            from thing in StandingThing.On(problem, rig)
-            from edge in thing.Plugs.SelectMany(plug => Edges.Beyond(plug, allowed)).GroupBy(edge => edge.Name, edge => edge.By)
-            select new Violation(Id, [thing.Id], $"{edge.Max()}", $"A plug of {thing.Name} sticks out {edge.Max()} further over the {edge.Key} edge than the board allows.");
-    }
+    public IEnumerable<Violation> Check(RigProblem problem, Rig rig) =>
+        from thing in StandingThing.On(problem, rig)
+        from edge in thing.Plugs.SelectMany(plug => Edges.Beyond(plug, problem.Board.PlugSpace)).GroupBy(edge => edge.Name, edge => edge.By)
+        select new Violation(Id, [thing.Id], $"{edge.Max()}", $"A plug of {thing.Name} sticks out {edge.Max()} further over the {edge.Key} edge than the board allows.");
 }

@@ -20,11 +20,7 @@ internal static class FreePlaces
     {
         var board = problem.Board;
         var others = PartsOf(problem, rig).Concat(board.KeepOuts).ToList();
-        var reach = new Rect(
-            -board.Overhang.Left,
-            -board.Overhang.Front,
-            board.Width + board.Overhang.Left + board.Overhang.Right,
-            board.Depth + board.Overhang.Front + board.Overhang.Rear);
+        var reach = board.PlugSpace;
         var outline = Outline.Of(device, problem.Options.Plugs);
         return (
             from turn in device.Turns
