@@ -1,6 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Rules;
 using GigRig.Planning.Explaining;
 using GigRig.Planning.Powering;
 
@@ -24,7 +25,7 @@ internal static class HookUpDoor
     private static HookUpAnswer.Starved Starved(RigProblem problem, Consumer[] consumers)
     {
         var draws = consumers.Select(c => $"{problem.NameOf(c.Id)} ({Wants(c)})").ToArray();
-        var who = draws.Length == 1 ? $"{draws[0]} cannot be fed" : $"{string.Join(", ", draws[..^1])} and {draws[^1]} cannot all be fed";
+        var who = draws.Length == 1 ? $"{draws[0]} cannot be fed" : $"{draws.Listed()} cannot all be fed";
         var total = problem.Supply?.TotalCurrent is { } most ? $" All together give no more than {most}." : "";
         return new([.. consumers.Select(c => c.Id)], $"{who}. {Facts.PowerSentence(problem)}{total}");
     }

@@ -1,7 +1,7 @@
 namespace GigRig.Domain.Rules;
 
 /// <summary>How lists and counts read in a sentence.</summary>
-internal static class Wording
+public static class Wording
 {
     /// <summary><c>a</c>, <c>a and b</c>, <c>a, b and c</c>.</summary>
     public static string Listed(this IEnumerable<string> items)

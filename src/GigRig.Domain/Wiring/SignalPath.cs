@@ -25,6 +25,7 @@ internal sealed record PathStop(Device Device, ChainPart Part, ValueList<Role> R
 internal sealed class SignalPath
 {
     private readonly RolesPlayed played;
+    private ValueList<Hop>? hops;
 
     private SignalPath(RigProblem problem, Rig rig)
     {
@@ -53,6 +54,9 @@ internal sealed class SignalPath
 
     /// <summary>The device that is hooked up with four leads: before the amp by its input and send, behind the amp's preamp by its return and output.</summary>
     public PathStop? Straddler { get; }
+
+    /// <summary>Every lead along the way, worked out once for all that ask.</summary>
+    public ValueList<Hop> Hops => hops ??= Wiring.Hops.Of(this);
 
     /// <summary>Whether the amp is what covers a drive.</summary>
     public bool AmpDrives => Problem.Amp is { } amp && played.Plays(amp, new("drive"));

@@ -35,8 +35,6 @@ internal sealed class ChoosingModel
 
     public NoGoods NoGoods { get; }
 
-    public bool KnowsGeometry => geometry is not null;
-
     /// <summary>No set still to be chosen covers more weight of wants.</summary>
     public long WantsBound { get; private set; }
 

@@ -13,7 +13,7 @@ internal sealed class BassLineAdvice : IAdvice
     public IEnumerable<Advice> About(SignalPath path)
     {
         if (path.Problem.Instrument is { Family: InstrumentFamily.Bass } bass && path.Stops.Count > 0
-            && Hops.Of(path).FirstOrDefault(hop => hop.To.Thing == HopThing.Desk) is { From.Id: { } last })
+            && path.Hops.FirstOrDefault(hop => hop.To.Thing == HopThing.Desk) is { From.Id: { } last })
             yield return new(Id, [last], $"{bass.Name} goes into the desk behind all effects. Agree with the engineer whether the line is wanted before them instead.");
     }
 }

@@ -12,9 +12,8 @@ internal sealed class MonoIntoStereoAdvice : IAdvice
 
     public IEnumerable<Advice> About(SignalPath path)
     {
-        var hops = Hops.Of(path);
         foreach (var stop in path.Stops.Where(stop => stop.Device.Jacks.Count(jack => jack.Use == JackUse.In) > 1))
-            if (hops.Count(hop => hop.To.Id == stop.Id && hop.To.Jack == JackUse.In) == 1)
+            if (path.Hops.Count(hop => hop.To.Id == stop.Id && hop.To.Jack == JackUse.In) == 1)
                 yield return new(Id, [stop.Id], $"One lead reaches the two inputs of {stop.Name}: use the input marked for mono, usually the left one.");
     }
 }

@@ -12,9 +12,8 @@ internal sealed class StereoCollapsedAdvice : IAdvice
 
     public IEnumerable<Advice> About(SignalPath path)
     {
-        var hops = Hops.Of(path);
         foreach (var stop in path.Stops.Where(stop => stop.Device.Jacks.Count(jack => jack.Use == JackUse.Out) > 1))
-            if (hops.Where(hop => hop.From.Id == stop.Id && hop.From.Jack == JackUse.Out && hop.Kind != HopKind.DeskLine).ToList() is [var only])
+            if (path.Hops.Where(hop => hop.From.Id == stop.Id && hop.From.Jack == JackUse.Out && hop.Kind != HopKind.DeskLine).ToList() is [var only])
                 yield return new(Id, [stop.Id], $"The stereo of {stop.Name} ends at the one input of {NameOf(path, only.To)}: use its mono output or a mono setting, or chorus and echoes may hollow out.");
     }
 

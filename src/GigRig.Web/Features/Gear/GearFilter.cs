@@ -11,8 +11,6 @@ namespace GigRig.Web.Features.Gear;
 /// <param name="Status">Null for all but what is not owned any more.</param>
 public sealed record GearFilter(string? Text = null, string? Kind = null, string? Role = null, GearStatus? Status = null, string? Tag = null, CareFilter? Care = null)
 {
-    public bool IsNarrow => this != new GearFilter();
-
     public bool Lets(GearRow row, RoleChoices roles, LibraryCare care) =>
         (Kind is null || row.Kind.Word == Kind)
         && (Status is { } status ? row.Ownership.Status == status : row.Ownership.Status != GearStatus.Gone)
