@@ -10,13 +10,13 @@ namespace GigRig.Planning;
 /// <summary>Hooks up a given set of devices, or says in numbers why that cannot be.</summary>
 internal static class HookUpDoor
 {
-    public static HookUpAnswer Answer(RigProblem problem, IEnumerable<GearId> devices, Clock clock)
+    public static HookUpAnswer Answer(RigProblem problem, IEnumerable<GearId> devices, IEnumerable<Feed> before, Clock clock)
     {
         var hunger = new Hunger(problem);
         Consumer[] consumers = [.. devices.Distinct().Select(problem.FindDevice).OfType<Device>().Select(hunger.Of).OfType<Consumer>()];
         return hunger.Search.Feed(consumers, clock) switch
         {
-            PowerAnswer.Fed fed => new HookUpAnswer.Fed([.. fed.Feeds]),
+            PowerAnswer.Fed fed => new HookUpAnswer.Fed([.. hunger.Search.WithFewestLeads(consumers, fed.Feeds, new PluggedBefore(before), clock)]),
             PowerAnswer.Starved starved when hunger.ListsEveryFeed => Starved(problem, [.. starved.Consumers.Select(i => consumers[i])]),
             _ => new HookUpAnswer.Undecided(),
         };

@@ -2,19 +2,27 @@ using GigRig.Domain;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Wiring;
 using GigRig.Planning.Choosing;
+using GigRig.Planning.Powering;
 
 namespace GigRig.Planning;
 
-/// <summary>Rigs from earlier questions that answer this one as well, chained anew.</summary>
-internal sealed class KnownRigs(Question question, RigBuilder builder)
+/// <summary>Rigs from earlier questions that answer this one as well, hooked up and chained anew.</summary>
+internal sealed class KnownRigs(Question question, RigBuilder builder, Clock clock)
 {
+    /// <summary>States of power looked at for one rig.</summary>
+    private const int MostStates = 2_000;
+
     public IEnumerable<(Proposal Proposal, Choice Choice)> In(PlanMemory? memory)
     {
         foreach (var rig in memory?.Rigs ?? [])
         {
             int[] devices = [.. rig.Placements.Select(p => Array.FindIndex(question.Candidates, c => c.Id == p.Id))];
             int[] offBoard = [.. rig.OffBoard.Select(id => Array.FindIndex(question.OffBoard, i => i.Id == id))];
-            if (devices.Concat(offBoard).All(i => i >= 0) && builder.TryJudge(rig with { Chain = ChainOrder.Order(question.Problem, rig.Placements.Select(p => p.Id)), Silenced = [] }) is { } proposal)
+            if (!devices.Concat(offBoard).All(i => i >= 0)
+                || question.Power.Feed([.. devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()], clock, MostStates) is not PowerAnswer.Fed fed)
+                continue;
+            var ids = rig.Placements.Select(p => p.Id).ToArray();
+            if (builder.TryJudge(rig with { HookUp = builder.Plugged(ids, fed.Feeds), Chain = ChainOrder.Order(question.Problem, ids), Silenced = [] }) is { } proposal)
                 yield return (proposal, new(devices, offBoard));
         }
     }

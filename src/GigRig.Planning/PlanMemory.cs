@@ -27,6 +27,16 @@ public sealed class PlanMemory
         }
     }
 
+    /// <summary>How the last rig was fed.</summary>
+    internal IEnumerable<Feed> LastHookUp
+    {
+        get
+        {
+            lock (rigs)
+                return rigs.First?.Value.HookUp ?? [];
+        }
+    }
+
     internal bool IsMisfit(string key) => misfits.ContainsKey(key);
 
     internal void RememberMisfit(string key)

@@ -1,4 +1,5 @@
 using GigRig.Domain;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
@@ -7,12 +8,15 @@ using GigRig.Domain.Wiring;
 using GigRig.Domain.Wishes;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
+using GigRig.Planning.Powering;
 
 namespace GigRig.Planning;
 
 /// <summary>Makes a rig of what the searches found, and has the rule book judge it before anyone sees it.</summary>
-internal sealed class RigBuilder(Question question)
+internal sealed class RigBuilder(Question question, PlannerOptions options, Clock clock)
 {
+    private readonly PluggedBefore before = new(options.Memory?.LastHookUp ?? []);
+
     /// <summary>As <see cref="Judge"/>.</summary>
     public Proposal Build(Choice choice, IReadOnlyList<Standing> standings, IReadOnlyList<Feed> feeds) => Judge(RigOf(choice, standings, feeds));
 
@@ -43,8 +47,15 @@ internal sealed class RigBuilder(Question question)
             placements,
             standings.Where(s => s.Item == choice.Devices.Count).Select(SupplyPlacement).SingleOrDefault(),
             choice.OffBoard.Select(i => question.OffBoard[i].Id).ToValueList(),
-            feeds.ToValueList(),
+            Plugged(placements.Select(p => p.Id), feeds),
             ChainOrder.Order(question.Problem, placements.Select(p => p.Id)));
+    }
+
+    /// <summary>The searches ask only whether all can be fed; plugged in it is with as few leads as can be.</summary>
+    public ValueList<Feed> Plugged(IEnumerable<GearId> devices, IReadOnlyList<Feed> feeds)
+    {
+        var fed = devices.ToHashSet();
+        return question.Power.WithFewestLeads([.. question.Candidates.Where(c => fed.Contains(c.Id)).Select(c => c.Consumer).OfType<Consumer>()], feeds, before, clock).ToValueList();
     }
 
     private static Placement PlacementOf(Candidate candidate, Standing standing) =>

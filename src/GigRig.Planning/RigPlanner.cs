@@ -37,8 +37,9 @@ public sealed class RigPlanner(PlanMemory? memory = null)
 
     /// <summary>Feeds for all of these devices together, or why there are none. Mostly a matter of milliseconds, at most of the problem's time limit.</summary>
     /// <param name="devices">Those that are not known or take no power need nothing.</param>
-    public HookUpAnswer HookUp(RigProblem problem, IEnumerable<GearId> devices, CancellationToken cancel = default) =>
-        HookUpDoor.Answer(problem, devices, new Clock(problem.Options.TimeLimit, cancel));
+    /// <param name="before">How they were fed until now: plugs stay where they are as far as may be.</param>
+    public HookUpAnswer HookUp(RigProblem problem, IEnumerable<GearId> devices, IEnumerable<Feed>? before = null, CancellationToken cancel = default) =>
+        HookUpDoor.Answer(problem, devices, before ?? [], new Clock(problem.Options.TimeLimit, cancel));
 
     /// <summary>What is learned on the way serves at least the reasons and repairs of the same question.</summary>
     private PlanOutcome Remembering(RigProblem problem, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
@@ -122,7 +123,7 @@ public sealed class RigPlanner(PlanMemory? memory = null)
 
         Proposal Arranged(Proposal given, Action<Proposal> found)
         {
-            var builder = new RigBuilder(question);
+            var builder = new RigBuilder(question, options, clock);
             var arrangement = new Arrangement(question.Problem, given.Rig);
             return builder.Judge(arrangement.Stood(new Arranger(arrangement, question.Surface, options).Improve(
                 arrangement.Given() ?? throw new InvalidOperationException("A proposed rig does not stand."),

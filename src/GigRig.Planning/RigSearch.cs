@@ -18,7 +18,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     /// <summary>What our own search may take of the time; the solver has the rest.</summary>
     private const double SearchShare = 0.6;
 
-    private readonly RigBuilder builder = new(question);
+    private readonly RigBuilder builder = new(question, options, clock);
     private readonly Lazy<ChoosingModel> model = new(() => new(question, options.Seed, clock));
     private readonly List<Choice> answered = [];
 
@@ -148,7 +148,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     private void BeginQuickly()
     {
-        foreach (var (proposal, choice) in new KnownRigs(question, builder).In(options.Memory))
+        foreach (var (proposal, choice) in new KnownRigs(question, builder, clock).In(options.Memory))
             Accept(proposal, choice);
         foreach (var (choice, standings, feeds) in new FirstRig(question, options, clock).Find())
         {

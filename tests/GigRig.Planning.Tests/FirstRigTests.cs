@@ -36,7 +36,7 @@ public sealed class FirstRigTests
             var question = new Question(problem);
             foreach (var (choice, standings, feeds) in new FirstRig(question, PlannerOptions.Default, Ask.Patiently).Find())
             {
-                var broken = NaiveRigChecker.BrokenRules(problem, new RigBuilder(question).RigOf(choice, standings, feeds));
+                var broken = NaiveRigChecker.BrokenRules(problem, new RigBuilder(question, PlannerOptions.Default, Ask.Patiently).RigOf(choice, standings, feeds));
                 Assert.Subset(new HashSet<string> { "musts-covered", "sounds-playable", "free-area", "board-load", "mass-limit" }, broken.ToHashSet());
             }
         }, iter: 300);
@@ -55,6 +55,6 @@ public sealed class FirstRigTests
     private static List<Proposal?> Found(RigProblem problem)
     {
         var question = new Question(problem);
-        return [.. new FirstRig(question, PlannerOptions.Default, Ask.Patiently).Find().Select(f => new RigBuilder(question).TryBuild(f.Choice, f.Standings, f.Feeds))];
+        return [.. new FirstRig(question, PlannerOptions.Default, Ask.Patiently).Find().Select(f => new RigBuilder(question, PlannerOptions.Default, Ask.Patiently).TryBuild(f.Choice, f.Standings, f.Feeds))];
     }
 }

@@ -13,6 +13,9 @@ internal sealed record FeedPattern(int[] Classes, int[] Settings, OutletJoin Joi
 
     public int ReverseLeads => Reversed ? 1 : 0;
 
+    /// <summary>Every adapter lead but splitters, which are counted where outlets are shared.</summary>
+    public int JoinLeads => ReverseLeads + ParallelLeads + SeriesLeads;
+
     /// <summary>In series every outlet carries the whole draw.</summary>
     public int LoadTimes => Join == OutletJoin.Series ? Classes.Length : 1;
 

@@ -6,17 +6,30 @@ using GigRig.Domain.Units;
 namespace GigRig.Planning.Powering;
 
 /// <summary>One search through the hook-ups of these consumers, in their order, with a fixed number of batteries allowed.</summary>
-internal sealed class HookUpSearch(OutletClass[] classes, PowerAdapters adapters, int? totalCurrent, Consumer[] consumers, int mostStates, Clock clock)
+/// <param name="adapters">The leads that may be used.</param>
+/// <param name="before">How each was fed before; kept where nothing speaks against it.</param>
+/// <param name="mostJoined">How many reversing, parallel and series leads may be used in all.</param>
+internal sealed class HookUpSearch(
+    OutletClass[] classes,
+    PowerAdapters adapters,
+    int? totalCurrent,
+    Consumer[] consumers,
+    int mostStates,
+    Clock clock,
+    PluggedBefore? before = null,
+    int mostJoined = int.MaxValue)
 {
     private readonly Demand[] demands = Demand.From(consumers);
     private readonly int[] free = [.. classes.Select(c => c.Count)];
     private readonly Stack<Step> steps = new();
     private readonly List<Open> open = [];
     private readonly HashSet<string> dead = new(StringComparer.Ordinal);
+    private readonly FeedPattern[][] patterns = [.. consumers.Select(c => before?.First(c, classes) ?? c.Patterns)];
     private int reverse = adapters.Reverse;
     private int parallel = adapters.Parallel;
     private int series = adapters.Series;
     private int splitters = adapters.Splitter;
+    private int joined = mostJoined;
     private long current = totalCurrent ?? long.MaxValue;
     private int states;
     private bool givenUp;
@@ -76,7 +89,7 @@ internal sealed class HookUpSearch(OutletClass[] classes, PowerAdapters adapters
 
     private bool Alone(Consumer consumer, int index, int batteries)
     {
-        foreach (var pattern in consumer.Patterns)
+        foreach (var pattern in patterns[index])
         {
             var load = (long)consumer.Draw * pattern.LoadTimes;
             if (!HasLeft(pattern) || load > current)
@@ -121,7 +134,8 @@ internal sealed class HookUpSearch(OutletClass[] classes, PowerAdapters adapters
     }
 
     private bool HasLeft(FeedPattern pattern) =>
-        pattern.ReverseLeads <= reverse
+        pattern.JoinLeads <= joined
+        && pattern.ReverseLeads <= reverse
         && pattern.ParallelLeads <= parallel
         && pattern.SeriesLeads <= series
         && pattern.Classes.All(c => pattern.Uses(c) <= free[c]);
@@ -133,6 +147,7 @@ internal sealed class HookUpSearch(OutletClass[] classes, PowerAdapters adapters
         reverse -= times * pattern.ReverseLeads;
         parallel -= times * pattern.ParallelLeads;
         series -= times * pattern.SeriesLeads;
+        joined -= times * pattern.JoinLeads;
         current -= load;
     }
 
@@ -147,13 +162,14 @@ internal sealed class HookUpSearch(OutletClass[] classes, PowerAdapters adapters
 
     private IReadOnlyList<Feed> Plug()
     {
-        var next = classes.Select(c => new Queue<string>(c.Ids)).ToArray();
+        Step[] taken = [.. steps.Reverse()];
+        var outlets = new OutletNames(classes, before, taken.Where(s => s.Pattern is not null).Select(s => (s.Consumer.Id, s.Pattern!)));
         var feeds = new List<Feed>();
-        foreach (var step in steps.Reverse())
+        foreach (var step in taken)
         {
             if (step.Pattern is { } pattern)
             {
-                var ids = pattern.Classes.Select(c => next[c].Dequeue()).ToValueList();
+                var ids = outlets.Of(step.Consumer.Id, pattern);
                 if (step.Outlet is { } opened)
                     opened.Id = ids[0];
                 feeds.Add(new(step.Consumer.Id, ids, pattern.Join, pattern.Volts.MilliV, pattern.Settings.Select(v => v.MilliV).ToValueList(), pattern.Reversed));

@@ -20,6 +20,45 @@ internal sealed class EveryHookUp(RigProblem problem)
         return Plug(ways, found) ? found : null;
     }
 
+    /// <summary>The fewest batteries, then splitters, then other adapter leads with which these devices can be fed together; null where they cannot be.</summary>
+    public (int Batteries, int Splitters, int Others)? Fewest(IEnumerable<GearId> devices)
+    {
+        var ways = devices.Where(id => problem.FindDevice(id)!.Power is not null).Select(id => WaysFor(id).Where(way => judge.Allows([way])).ToList()).OrderBy(w => w.Count).ToList();
+        (int, int, int)? best = null;
+        PlugCheaper(ways, [], ref best);
+        return best;
+    }
+
+    /// <summary>Batteries, splitters and other adapter leads of a hook-up: a splitter for each further device on an outlet, a join lead for each further outlet of a feed.</summary>
+    public static (int Batteries, int Splitters, int Others) LeadsOf(IReadOnlyCollection<Feed> feeds)
+    {
+        var plugged = feeds.Where(f => !f.OnBattery).ToList();
+        return (
+            feeds.Count - plugged.Count,
+            plugged.SelectMany(f => f.Outlets).Count() - plugged.SelectMany(f => f.Outlets).Distinct().Count(),
+            plugged.Sum(f => (f.Reversed ? 1 : 0) + f.Outlets.Count - 1));
+    }
+
+    private void PlugCheaper(List<List<Feed>> ways, List<Feed> found, ref (int, int, int)? best)
+    {
+        var leads = LeadsOf(found);
+        if (best is { } known && leads.CompareTo(known) >= 0)
+            return;
+        if (found.Count == ways.Count)
+        {
+            best = leads;
+            return;
+        }
+
+        foreach (var way in ways[found.Count])
+        {
+            found.Add(way);
+            if (judge.Allows(found))
+                PlugCheaper(ways, found, ref best);
+            found.RemoveAt(found.Count - 1);
+        }
+    }
+
     private bool Plug(List<List<Feed>> ways, List<Feed> found)
     {
         if (found.Count == ways.Count)

@@ -6,8 +6,8 @@ using GigRig.Domain.Units;
 
 namespace GigRig.Web.Features.Workbench;
 
-/// <summary>A whole hook-up for these devices of the problem; null where they cannot all be fed.</summary>
-public delegate ValueList<Feed>? SolveHookUp(RigProblem problem, ValueList<GearId> devices);
+/// <summary>A whole hook-up for these devices of the problem, near the one before; null where they cannot all be fed.</summary>
+public delegate ValueList<Feed>? SolveHookUp(RigProblem problem, ValueList<GearId> devices, ValueList<Feed> before);
 
 /// <summary>
 /// Keeps a rig fed while devices come and go, with as few plugs changed as can be: what is fed stays so, a newcomer gets a free outlet, and only
@@ -21,7 +21,7 @@ public sealed class HookUps(RigProblem problem, SolveHookUp solve)
             rig = FedFromFreeOutlet(rig, hungry) ?? rig;
         if (!Unfed(rig).Any())
             return rig;
-        return solve(problem, rig.Placements.Select(placement => placement.Id).ToValueList()) is { } anew ? rig with { HookUp = anew } : rig;
+        return solve(problem, rig.Placements.Select(placement => placement.Id).ToValueList(), rig.HookUp) is { } anew ? rig with { HookUp = anew } : rig;
     }
 
     /// <summary>Null where no free outlet feeds it without breaking a rule.</summary>

@@ -13,10 +13,10 @@ internal static class WorkbenchServices
         .AddSingleton<SolveHookUp>(provider =>
         {
             var (planner, time) = (provider.GetRequiredService<RigPlanner>(), provider.GetRequiredService<TimeProvider>());
-            return (problem, devices) =>
+            return (problem, devices, before) =>
             {
                 using var patience = new CancellationTokenSource(HookUpPatience, time);
-                return planner.HookUp(problem, devices, patience.Token) is HookUpAnswer.Fed fed ? fed.HookUp : null;
+                return planner.HookUp(problem, devices, before, patience.Token) is HookUpAnswer.Fed fed ? fed.HookUp : null;
             };
         })
         .AddTransient<BoardPageState>()

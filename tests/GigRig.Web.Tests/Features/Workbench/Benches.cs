@@ -31,7 +31,7 @@ internal static class Benches
     public static BoardEditor Editor(RigProblem? problem = null, Rig? rig = null, SolveHookUp? solve = null) =>
         new(problem ?? Draft.Problem(), BoardEdit.Of(rig ?? Laid), solve ?? Unsolved);
 
-    public static ValueList<Feed>? Unsolved(RigProblem problem, ValueList<GearId> devices) => null;
+    public static ValueList<Feed>? Unsolved(RigProblem problem, ValueList<GearId> devices, ValueList<Feed> before) => null;
 
     /// <summary>Front-left corner in millimetres.</summary>
     public static (int X, int Y) At(this BoardEditor editor, GearId id) => editor.Edit.PlacementOf(id) is { At: var at } ? (at.X.Value, at.Y.Value) : throw new InvalidOperationException($"{id} does not stand.");

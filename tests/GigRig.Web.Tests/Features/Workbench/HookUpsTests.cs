@@ -41,12 +41,12 @@ public sealed class HookUpsTests
     {
         ValueList<Feed> anew = [Feed.FromBattery(Tuner)];
 
-        var mended = new HookUps(Draft.FedBy(A.Outlet("1"), A.Outlet("2")).Problem(), (_, devices) => devices == [Tuner, Echo, Hall] ? anew : null).Mended(Three);
+        var mended = new HookUps(Draft.FedBy(A.Outlet("1"), A.Outlet("2")).Problem(), (_, devices, before) => devices == [Tuner, Echo, Hall] && before == Three.HookUp ? anew : null).Mended(Three);
 
         Assert.Equal(anew, mended.HookUp);
     }
 
     [Fact]
     public void A_rig_that_is_fed_is_left_as_it_is() =>
-        Assert.Equal(Laid, new HookUps(Draft.Problem(), (_, _) => throw new InvalidOperationException("asked for no reason")).Mended(Laid));
+        Assert.Equal(Laid, new HookUps(Draft.Problem(), (_, _, _) => throw new InvalidOperationException("asked for no reason")).Mended(Laid));
 }
