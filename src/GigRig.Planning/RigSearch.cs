@@ -90,7 +90,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         var nodes = SetSearch.NodesFor(question, options, parts.AreRows);
         if (nodes == 0)
             return false;
-        search = new SetSearch(question, nodes, within, parts.MayDo, (choice, wants) =>
+        search = new SetSearch(question, fitter.Turning, nodes, within, parts.MayDo, (choice, wants) =>
         {
             TryOut(choice, wants, parts.TurnedOf(choice.Devices));
             if (Best is { } better)

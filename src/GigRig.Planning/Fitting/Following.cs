@@ -18,7 +18,10 @@ internal sealed class Following
     private static int Find(Stance first, Stance second)
     {
         var (nearest, farthest) = (second.FirstY - first.LastY, second.LastY - first.FirstY);
-        for (var along = 0; ; along++)
+
+        // Bodies that are level wherever they stand, and so they mostly are, stand side by side.
+        var areLevel = farthest < first.Pose.Depth && nearest > -second.Pose.Depth;
+        for (var along = areLevel ? first.Pose.Width : 0; ; along++)
         {
             // Whatever shift is barred by one pair of pieces is stepped over, until none bars it.
             var shift = nearest;

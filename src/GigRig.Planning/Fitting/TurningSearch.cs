@@ -15,7 +15,8 @@ internal sealed class TurningSearch(Surface surface)
     private const int NodesAnOrder = 150;
 
     private readonly Dictionary<string, Stance[]> ways = new(StringComparer.Ordinal);
-    private readonly Following following = new();
+
+    public Following Following { get; } = new();
 
     /// <returns>Where they stand; empty: proved that they cannot; null: open.</returns>
     public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int mostNodes, Clock clock) =>
@@ -32,9 +33,9 @@ internal sealed class TurningSearch(Surface surface)
         foreach (var turned in ways)
         {
             IReadOnlyList<Standing>? found = null;
-            var word = StripSearch.Decide(surface, turned, following, left, clock, along =>
+            var word = StripSearch.Decide(surface, turned, Following, left, clock, along =>
             {
-                found = FitSearch.Decide(surface, turned, following, NodesAnOrder, clock, out _, along);
+                found = FitSearch.Decide(surface, turned, Following, NodesAnOrder, clock, out _, along);
                 return found is { Count: > 0 };
             }, out var used);
             left -= used;
@@ -48,7 +49,7 @@ internal sealed class TurningSearch(Surface surface)
         var undecided = false;
         foreach (var turned in open)
         {
-            var found = FitSearch.Decide(surface, turned, following, left, clock, out var used);
+            var found = FitSearch.Decide(surface, turned, Following, left, clock, out var used);
             left -= used;
             if (found is { Count: > 0 })
                 return Named(shapes, turned, found);
@@ -63,7 +64,7 @@ internal sealed class TurningSearch(Surface surface)
 
     /// <summary>Whether things so turned are refuted along the width at the root.</summary>
     public bool Refutes(Stance[] turned, Clock clock) =>
-        StripSearch.Decide(surface, turned, following, 0, clock, _ => true, out _) == StripSearch.Word.No;
+        StripSearch.Decide(surface, turned, Following, 0, clock, _ => true, out _) == StripSearch.Word.No;
 
     public Stance[] WaysOf(Shape shape)
     {

@@ -15,16 +15,19 @@ internal sealed class Agenda
         (Steps, hosts) = StepsOf(question, Sounds);
         Things = question.Candidates.Length + question.OffBoard.Length;
         ratings = new int[Things, Steps.Length];
-        Uses = new int[Things];
+        var uses = new List<int>[Things];
+        for (var t = 0; t < Things; t++)
+            uses[t] = [];
         for (var s = 0; s < Steps.Length; s++)
         {
             foreach (var option in Steps[s].Options)
             {
                 ratings[option.Thing, s] = option.Rating;
-                Uses[option.Thing]++;
+                uses[option.Thing].Add(s);
             }
         }
 
+        NeedsOf = [.. uses.Select(u => u.ToArray())];
         Costs =
         [
             .. question.Candidates.Select(c => Worth.Device + (Worth.Gram * c.Device.Mass.Value)),
@@ -41,8 +44,8 @@ internal sealed class Agenda
     /// <summary>Candidates and off-board things.</summary>
     public int Things { get; }
 
-    /// <summary>For each thing how many needs it meets better than the amp.</summary>
-    public int[] Uses { get; }
+    /// <summary>For each thing the steps whose needs it meets better than the amp.</summary>
+    public int[][] NeedsOf { get; }
 
     /// <summary>For each thing what taking it takes off the worth of a set.</summary>
     public long[] Costs { get; }

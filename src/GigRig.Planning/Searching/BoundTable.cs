@@ -9,6 +9,7 @@ internal sealed class BoundTable
 {
     public const long Never = long.MinValue / 4;
 
+    private readonly (long Stay, Charge[] Choices)[] steps;
     private readonly long[][] most;
     private readonly int rooms;
     private readonly int outlets;
@@ -17,21 +18,40 @@ internal sealed class BoundTable
     public BoundTable(IReadOnlyList<(long Stay, Charge[] Choices)> steps, int room, int outlets)
     {
         (rooms, this.outlets) = (room + 1, outlets);
+        this.steps = [.. steps.Select(step => (step.Stay, Undominated(step.Choices)))];
         most = new long[steps.Count + 1][];
         most[steps.Count] = new long[(outlets + 1) * rooms];
         for (var s = steps.Count - 1; s >= 0; s--)
-            most[s] = Before(most[s + 1], steps[s].Stay, Undominated(steps[s].Choices));
+            most[s] = Before(most[s + 1], this.steps[s].Stay, this.steps[s].Choices);
     }
 
     public long MostFrom(int step, long room, int outletsLeft) =>
         room < 0 || outletsLeft < 0 ? Never : most[step][(Math.Min(outletsLeft, outlets) * rooms) + (int)Math.Min(room, rooms - 1)];
 
-    private long[] Before(long[] after, long stay, IEnumerable<Charge> choices)
+    /// <summary>For each step the thing chosen on a way to the most of all; -1 where none is, or where there is no way.</summary>
+    public int[] Chosen()
+    {
+        var chosen = new int[steps.Length];
+        var (room, outlet) = (rooms - 1, outlets);
+        for (var s = 0; s < steps.Length; s++)
+        {
+            chosen[s] = -1;
+            var at = MostFrom(s, room, outlet);
+            if (at <= Never || at == Math.Max(MostFrom(s + 1, room, outlet) + steps[s].Stay, Never))
+                continue;
+            var choice = steps[s].Choices.First(c => c.Room <= room && c.Outlets <= outlet && MostFrom(s + 1, room - c.Room, outlet - c.Outlets) + c.Gain == at);
+            (chosen[s], room, outlet) = (choice.Thing, room - choice.Room, outlet - choice.Outlets);
+        }
+
+        return chosen;
+    }
+
+    private long[] Before(long[] after, long stay, Charge[] choices)
     {
         var best = new long[after.Length];
         for (var i = 0; i < best.Length; i++)
             best[i] = Math.Max(after[i] + stay, Never);
-        foreach (var (gain, room, outlet) in choices)
+        foreach (var (gain, room, outlet, _) in choices)
         {
             for (var p = outlet; p <= outlets; p++)
             {
@@ -45,7 +65,7 @@ internal sealed class BoundTable
         return best;
     }
 
-    private static IEnumerable<Charge> Undominated(Charge[] choices)
+    private static Charge[] Undominated(Charge[] choices)
     {
         var kept = new List<Charge>();
         foreach (var one in choices.OrderByDescending(c => c.Gain).ThenBy(c => c.Room).ThenBy(c => c.Outlets))
@@ -54,8 +74,9 @@ internal sealed class BoundTable
                 kept.Add(one);
         }
 
-        return kept;
+        return [.. kept];
     }
 
-    internal readonly record struct Charge(long Gain, int Room, int Outlets);
+    /// <summary>What it brings to take this thing at a step, and what it takes.</summary>
+    internal readonly record struct Charge(long Gain, int Room, int Outlets, int Thing);
 }

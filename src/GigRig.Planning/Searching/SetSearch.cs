@@ -27,30 +27,24 @@ internal sealed class SetSearch
     private readonly Agenda agenda;
     private readonly Step[] steps;
     private readonly Sounds sounds;
-    private readonly Bound[] bounds;
-    private readonly Room[] rooms;
+    private readonly Rooms rooms;
     private readonly bool[] isIn;
     private readonly int[] barred;
     private readonly List<int> taken = [];
-    private readonly long[] used;
-    private readonly bool isHopeless;
     private long best;
     private int nodes;
     private int tries;
 
-    public SetSearch(Question question, int mostNodes, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    public SetSearch(Question question, TurningSearch turning, int mostNodes, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
     {
         (this.question, this.mostNodes, this.clock, this.mayDo, this.tryOut) = (question, mostNodes, clock, mayDo, tryOut);
         agenda = new(question);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
-        bounds = [.. Rooms.BoundsOf(question, clock).Where(b => b.Binds)];
         isIn = new bool[agenda.Things];
         barred = new int[agenda.Things];
-        used = new long[bounds.Length];
         best = -1L << 60;
-        isHopeless = bounds.Any(b => b.Most < 0);
-        rooms = isHopeless ? [] : Rooms.Tightest(agenda, bounds);
-        WantsBound = isHopeless ? 0 : agenda.WantsWithin(agenda.Unhosted + rooms.Min(room => room.Most(-1, -1)));
+        rooms = new(question, agenda, turning, clock);
+        WantsBound = rooms.Admits ? agenda.WantsWithin(agenda.Unhosted + rooms.Most(-1, -1)) : 0;
     }
 
     public static int NodesFor(Question question, PlannerOptions options, bool areRows) =>
@@ -70,7 +64,7 @@ internal sealed class SetSearch
     /// <summary>True where everything was looked at.</summary>
     public bool Run()
     {
-        if (isHopeless)
+        if (!rooms.Admits)
             return true;
         var value = agenda.Unhosted;
         var options = question.Problem.Options;
@@ -109,8 +103,7 @@ internal sealed class SetSearch
         var standing = step.Base;
         foreach (var thing in taken)
             standing = Math.Max(standing, agenda.Rating(thing, s));
-        foreach (var room in rooms)
-            room.Enter(s, taken);
+        rooms.Enter(s, taken);
         var branches = new List<(long Most, int Option)>();
         if (standing > 0 || !step.IsMust)
             Consider(step.Options.Length, step.Gain(agenda.Worth, standing), -1);
@@ -129,12 +122,11 @@ internal sealed class SetSearch
             Branch(s, value, step, o, standing);
         }
 
-        foreach (var room in rooms)
-            room.Leave(s, taken);
+        rooms.Leave(s, taken);
 
         void Consider(int o, long gain, int thing)
         {
-            var most = value + gain + rooms.Min(t => t.Most(s, thing));
+            var most = value + gain + rooms.Most(s, thing);
             if (Beats(most))
                 branches.Add((most, o));
         }
@@ -161,39 +153,22 @@ internal sealed class SetSearch
 
     private bool Take(int thing, int s)
     {
-        if (barred[thing] > 0 || !Fits(thing))
+        if (barred[thing] > 0 || !rooms.Fits(thing))
             return false;
         isIn[thing] = true;
         taken.Add(thing);
-        for (var b = 0; b < bounds.Length; b++)
-            used[b] += bounds[b].Of(thing);
-        foreach (var room in rooms)
-            room.Take(thing, s, 1);
+        rooms.Take(thing, s, 1);
         if (thing >= question.Candidates.Length || mayDo(taken))
             return true;
         Leave(thing, s);
         return false;
     }
 
-    private bool Fits(int thing)
-    {
-        for (var b = 0; b < bounds.Length; b++)
-        {
-            if (used[b] + bounds[b].Of(thing) > bounds[b].Most)
-                return false;
-        }
-
-        return true;
-    }
-
     private void Leave(int thing, int s)
     {
         isIn[thing] = false;
         taken.RemoveAt(taken.Count - 1);
-        for (var b = 0; b < bounds.Length; b++)
-            used[b] -= bounds[b].Of(thing);
-        foreach (var room in rooms)
-            room.Take(thing, s, -1);
+        rooms.Take(thing, s, -1);
     }
 
     /// <summary>All needs are settled: what remains is whether the sounds can be played, and whether more things would help with them.</summary>

@@ -7,7 +7,7 @@ namespace GigRig.Planning.Tests.Searching;
 public sealed class BoundTableTests
 {
     private static readonly Gen<BoundTable.Charge> AnyCharge =
-        Gen.Select(Gen.Long[-5, 20], Gen.Int[0, 6], Gen.Int[0, 1], (gain, room, outlets) => new BoundTable.Charge(gain, room, outlets));
+        Gen.Select(Gen.Long[-5, 20], Gen.Int[0, 6], Gen.Int[0, 1], (gain, room, outlets) => new BoundTable.Charge(gain, room, outlets, 0));
 
     [Fact]
     public void It_is_the_most_that_trying_every_choice_brings() =>

@@ -1,0 +1,75 @@
+using GigRig.Planning.Choosing;
+
+namespace GigRig.Planning.Searching;
+
+/// <summary>
+/// In what parts a thing that meets several needs is charged to them. Any parts that add up to one keep a table from overrating what a set takes; which parts say
+/// most depends on what the table would choose. A thing it takes for one of its needs only, and so for part of what it costs, is charged more there; then the table
+/// chooses again. This is fictitious play (Brown 1951, Robinson 1951): parts are the mean of the answers so far.
+/// </summary>
+internal sealed class Shares
+{
+    /// <summary>Rounds in all, and rounds in vain, before the parts found are good enough.</summary>
+    private const int MostRounds = 60;
+    private const int MostInVain = 12;
+
+    private readonly double[][] parts;
+
+    private Shares(double[][] parts) => this.parts = parts;
+
+    public static Shares Equal(Agenda agenda) => new([.. agenda.NeedsOf.Select(steps => steps.Select(_ => 1.0 / steps.Length).ToArray())]);
+
+    /// <summary>The parts with which the bound leaves least at the root, of those looked at.</summary>
+    /// <param name="pieces">How finely the bound is counted meanwhile.</param>
+    public static Shares For(Agenda agenda, Bound bound, int pieces, Bound? outlets)
+    {
+        var best = Equal(agenda);
+        var (now, least) = (best, long.MaxValue);
+        for (int round = 0, inVain = 0; round < MostRounds && inVain < MostInVain; round++, inVain++)
+        {
+            var room = new Room(agenda, bound, pieces, outlets, now);
+            var most = room.Most(-1, -1);
+            if (most < least)
+                (best, least, inVain) = (now, most, 0);
+            if (now.Towards(room.Chosen(), agenda, 1.0 / (round + 2)) is not { } next)
+                break;
+            now = next;
+        }
+
+        return best;
+    }
+
+    /// <summary>So much of each need of a thing, in whole numbers that add up to no more than the whole.</summary>
+    public long[] Split(int thing, long whole)
+    {
+        var split = new long[parts[thing].Length];
+        var (sum, given) = (0.0, 0L);
+        for (var i = 0; i < split.Length; i++)
+        {
+            sum += parts[thing][i];
+            var upTo = i == split.Length - 1 ? whole : Math.Min(whole, (long)(whole * sum));
+            split[i] = upTo - given;
+            given = upTo;
+        }
+
+        return split;
+    }
+
+    /// <summary>A step towards charging in full where things were chosen; null where everything chosen was charged in full.</summary>
+    /// <param name="chosen">For each step the thing chosen there; -1 for none.</param>
+    private Shares? Towards(int[] chosen, Agenda agenda, double far)
+    {
+        double[][]? next = null;
+        foreach (var thing in chosen.Where(t => t >= 0 && agenda.NeedsOf[t].Length > 1).Distinct())
+        {
+            var steps = agenda.NeedsOf[thing];
+            var times = steps.Count(s => chosen[s] == thing);
+            if (times == steps.Length)
+                continue;
+            next ??= [.. parts];
+            next[thing] = [.. parts[thing].Select((part, i) => ((1 - far) * part) + (chosen[steps[i]] == thing ? far / times : 0))];
+        }
+
+        return next is null ? null : new(next);
+    }
+}
