@@ -89,6 +89,47 @@ public sealed class FirstTenMinutesTests(Chromium chromium) : BrowserTest(chromi
         await Expect(friend.Locator("body")).ToContainTextAsync("Stone barn");
     }
 
+    [Fact]
+    public async Task Fast_typing_over_a_slow_page_goes_into_the_right_lines()
+    {
+        await Page.OpenAsync(GigRigUrls.Gear);
+        var slow = await Page.Context.NewCDPSessionAsync(Page);
+        await slow.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = 20 });
+        var line = Page.Locator(".gr-quickrow");
+        await line.GetByLabel("Name", new() { Exact = true }).FocusAsync();
+        foreach (var box in Boxes.Take(3))
+        {
+            await TypeCellsAsync(box);
+            await Page.Keyboard.PressAsync("Enter");
+            // Not waiting for the answer.
+            await TypeCellsAsync("Next after " + box[0], "mini");
+            await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added {box[0]}");
+            await Expect(line.GetByLabel("Name", new() { Exact = true })).ToHaveValueAsync("Next after " + box[0]);
+            await Expect(line.GetByLabel("Shape", new() { Exact = true })).ToHaveValueAsync("mini");
+            await Expect(line.GetByLabel("Shape", new() { Exact = true })).ToBeFocusedAsync();
+            await Page.Keyboard.PressAsync("Enter");
+            await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added Next after {box[0]}");
+            await Expect(line.GetByLabel("Name", new() { Exact = true })).ToHaveValueAsync("");
+            await Expect(line.GetByLabel("Name", new() { Exact = true })).ToBeFocusedAsync();
+        }
+    }
+
+    [Fact]
+    public async Task A_line_with_faults_keeps_what_was_typed_and_leads_to_the_first_of_them()
+    {
+        await Page.OpenAsync(GigRigUrls.Gear);
+        var line = Page.Locator(".gr-quickrow");
+        await line.GetByLabel("Name", new() { Exact = true }).FocusAsync();
+        await TypeCellsAsync("Stone barn", "compact", "reverb", "a lot");
+        await Page.Keyboard.PressAsync("Shift+Tab");
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(line.GetByLabel("Draw", new() { Exact = true })).ToBeFocusedAsync();
+        await Page.Keyboard.PressAsync("Control+A");
+        await Page.Keyboard.TypeAsync("120");
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync("Added Stone barn");
+    }
+
     private async Task AddAsync(string name, params (string Label, string Text)[] entries)
     {
         var line = Page.Locator(".gr-quickrow");
@@ -134,17 +175,21 @@ public sealed class FirstTenMinutesTests(Chromium chromium) : BrowserTest(chromi
 
         if (kindsOn > 0)
             await Page.Keyboard.PressAsync("Tab");
+        await TypeCellsAsync(cells);
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added {cells[0]}");
+        var name = Page.Locator(".gr-quickrow").GetByLabel("Name", new() { Exact = true });
+        await Expect(name).ToHaveValueAsync("");
+        await Expect(name).ToBeFocusedAsync();
+    }
+
+    private async Task TypeCellsAsync(params string[] cells)
+    {
         for (var i = 0; i < cells.Length; i++)
         {
             if (i > 0)
                 await Page.Keyboard.PressAsync("Tab");
             await Page.Keyboard.TypeAsync(cells[i]);
         }
-
-        await Page.Keyboard.PressAsync("Enter");
-        await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added {cells[0]}");
-        var name = Page.Locator(".gr-quickrow").GetByLabel("Name", new() { Exact = true });
-        await Expect(name).ToHaveValueAsync("");
-        await Expect(name).ToBeFocusedAsync();
     }
 }
