@@ -22,6 +22,9 @@ public sealed class RigPlannerAgainstExhaustiveTests
     public Task Where_space_decides() => GenContest.Crowded.SampleAsync(MatchAsync, iter: Problems);
 
     [Fact]
+    public Task Where_some_things_are_alike() => GenContest.Alike.SampleAsync(MatchAsync, iter: Problems);
+
+    [Fact]
     public Task Where_neighbours_decide() => GenContest.InARow.SampleAsync(MatchAsync, iter: Problems);
 
     [Fact]

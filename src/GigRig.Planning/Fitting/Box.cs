@@ -15,6 +15,9 @@ internal readonly record struct Box(int X, int Y, int Width, int Depth)
 
     public Box MovedBy(int x, int y) => new(X + x, Y + y, Width, Depth);
 
+    /// <summary>Along and across changed over.</summary>
+    public Box Across() => new(Y, X, Depth, Width);
+
     public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Rear && other.Y < Rear;
 
     public bool Contains(Box other) => other.X >= X && other.Y >= Y && other.Right <= Right && other.Rear <= Rear;

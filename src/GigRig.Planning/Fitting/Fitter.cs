@@ -62,7 +62,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, int tries, Clock clock, TimeSpan budget)
     {
         var nodes = shapes.Count <= Few || turning.IsRow(shapes) ? options.FitNodes : options.FitNodes / NodesFewer;
-        return (turned is null ? turning.Decide(shapes, nodes, clock) : turning.Decide(shapes, turned, nodes, clock))
+        return (turned is null ? turning.Decide(shapes, options.FitNodes, nodes, clock) : turning.Decide(shapes, turned, options.FitNodes, nodes, clock))
             ?? Place(shapes, tries, clock)
             ?? exact.Decide(shapes, clock, budget);
     }

@@ -9,6 +9,9 @@ internal sealed record Pose(Turn Turn, Box[] Pieces, (int X, int Y)[] Switches, 
 {
     public Box Body => Pieces[0];
 
+    /// <summary>Along and across changed over, without switches.</summary>
+    public Pose Across() => new(Turn, [.. Pieces.Select(p => p.Across())], [], Spot is var (x, y) ? (y, x) : null);
+
     public int Width => Body.Width;
 
     public int Depth => Body.Depth;

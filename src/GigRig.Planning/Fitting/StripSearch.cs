@@ -7,7 +7,7 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class StripSearch
 {
-    private const int MostThings = 24;
+    public const int MostThings = 24;
     private const int MostRow = 12;
     private const int MostShallow = 4;
     private const int MostKept = 48;
@@ -23,12 +23,15 @@ internal sealed class StripSearch
     private readonly List<RowRest> rests = [];
     private readonly Dictionary<int, List<StripState>> seen = [];
     private readonly List<(int Thing, int X)> put = [];
+    private readonly Sums depths;
+    private readonly List<(int End, int Depth)> ends = [];
     private int nodes;
     private int refused;
 
     private StripSearch(Surface surface, Stance[] things, Following following, int mostNodes, Clock clock, Func<int[], bool> accept)
     {
         (this.surface, this.things, this.mostNodes, this.clock, this.accept) = (surface, things, mostNodes, clock, accept);
+        depths = new(surface.Depth);
         left = new int[things.Length];
         right = new int[things.Length];
         distance = new int[things.Length, things.Length];
@@ -155,18 +158,37 @@ internal sealed class StripSearch
         return false;
     }
 
+    /// <summary>Whether what is open goes into what is free from here on; of the depth free above a point, only sums of depths can be filled.</summary>
     private bool AreaSuffices(int set, int from)
     {
-        var room = (long)surface.Depth * (surface.Width - from);
-        foreach (var (thing, at) in put)
-            room -= (long)things[thing].Pose.Depth * Math.Clamp(at + things[thing].Pose.Width - from, 0, things[thing].Pose.Width);
+        var (used, area) = (0, 0L);
+        depths.Clear();
+        ends.Clear();
         for (var thing = 0; thing < things.Length; thing++)
         {
-            if ((set >> thing & 1) == 0)
-                room -= (long)things[thing].Pose.Width * things[thing].Pose.Depth;
+            if ((set >> thing & 1) == 1)
+                continue;
+            area += (long)things[thing].Pose.Width * things[thing].Pose.Depth;
+            depths.Add(things[thing].Pose.Depth);
         }
 
-        return room >= 0;
+        foreach (var (thing, at) in put)
+        {
+            if (at + things[thing].Pose.Width <= from)
+                continue;
+            used += things[thing].Pose.Depth;
+            ends.Add((at + things[thing].Pose.Width, things[thing].Pose.Depth));
+        }
+
+        ends.Sort();
+        long room = 0;
+        foreach (var (end, depth) in ends)
+        {
+            room += (long)(end - from) * depths.UpTo(surface.Depth - used);
+            (from, used) = (end, used - depth);
+        }
+
+        return area <= room + ((long)(surface.Width - from) * depths.UpTo(surface.Depth));
     }
 
     /// <summary>The least place of everything still open: by distances alone, and with room for its depth. False where something has none.</summary>

@@ -22,6 +22,18 @@ internal sealed class Surface
         rails = [.. board.Rails.Select(r => (r.From.Value, r.To.Value)).Order()];
     }
 
+    private Surface(Surface other)
+    {
+        (Width, Depth) = (other.Depth, other.Width);
+        PlugSpace = other.PlugSpace.Across();
+        KeepOuts = [.. other.KeepOuts.Select(k => k.Across())];
+        Key = $"across {other.Key}";
+        rails = [];
+    }
+
+    /// <summary>The same with along and across changed over, without rails and without distances between foot switches: whatever does not stand here cannot stand there.</summary>
+    public Surface Across() => new(this);
+
     /// <summary>On surfaces with equal keys the same things can stand.</summary>
     public string Key { get; }
 

@@ -8,44 +8,53 @@ internal sealed class TurningSearch(Surface surface)
 {
     private const int MostCombinations = 256;
 
-    /// <summary>Beyond so many things the solver is quicker.</summary>
+    /// <summary>Beyond so many things the solver is quicker with what a strip leaves open.</summary>
     private const int MostThings = 14;
 
     /// <summary>Nodes for one order along the width, which either works at once or hardly ever.</summary>
     private const int NodesAnOrder = 150;
 
+    /// <summary>What a strip is given first, and how many times more with each further try: one way of looking often says at once what the other says late.</summary>
+    private const int FirstNodes = 200;
+    private const int TimesMore = 8;
+
+    private readonly Surface across = surface.Across();
+    private readonly Dictionary<Stance, Stance> overs = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, Stance[]> ways = new(StringComparer.Ordinal);
 
     public Following Following { get; } = new();
 
+    /// <param name="stripNodes">How many nodes may be looked at along the width and across.</param>
+    /// <param name="fitNodes">How many with depth.</param>
     /// <returns>Where they stand; empty: proved that they cannot; null: open.</returns>
-    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int mostNodes, Clock clock) =>
-        Combinations([.. shapes.Select(WaysOf)]) is { } turned ? Decide(shapes, turned, mostNodes, clock) : null;
+    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int stripNodes, int fitNodes, Clock clock) =>
+        Combinations([.. shapes.Select(WaysOf)]) is { } turned ? Decide(shapes, turned, stripNodes, fitNodes, clock) : null;
 
     /// <param name="ways">The ways of turning them all that are not ruled out.</param>
-    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, IEnumerable<Stance[]> ways, int mostNodes, Clock clock)
+    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, IEnumerable<Stance[]> ways, int stripNodes, int fitNodes, Clock clock)
     {
         // Distances between foot switches are round, and this search knows only straight ones.
-        if (surface.SwitchSpacing > 0 || shapes.Count > MostThings)
+        if (surface.SwitchSpacing > 0 || shapes.Count > StripSearch.MostThings)
             return null;
-        var left = mostNodes;
+        var left = stripNodes;
         var open = new List<Stance[]>();
         foreach (var turned in ways)
         {
             IReadOnlyList<Standing>? found = null;
-            var word = StripSearch.Decide(surface, turned, Following, left, clock, along =>
+            var word = LookAlongAndAcross(turned, ref left, clock, along =>
             {
                 found = FitSearch.Decide(surface, turned, Following, NodesAnOrder, clock, out _, along);
                 return found is { Count: > 0 };
-            }, out var used);
-            left -= used;
+            });
             if (word == StripSearch.Word.Yes)
                 return Named(shapes, turned, found!);
             if (word == StripSearch.Word.Open)
                 open.Add(turned);
         }
 
-        left = mostNodes;
+        if (shapes.Count > MostThings && open.Count > 0)
+            return null;
+        left = fitNodes;
         var undecided = false;
         foreach (var turned in open)
         {
@@ -65,6 +74,44 @@ internal sealed class TurningSearch(Surface surface)
     /// <summary>Whether things so turned are refuted along the width at the root.</summary>
     public bool Refutes(Stance[] turned, Clock clock) =>
         StripSearch.Decide(surface, turned, Following, 0, clock, _ => true, out _) == StripSearch.Word.No;
+
+    /// <summary>Along the width, where places found are tried out, and across, where nothing but a no counts.</summary>
+    private StripSearch.Word LookAlongAndAcross(Stance[] turned, ref int left, Clock clock, Func<int[], bool> accept)
+    {
+        Stance[] over = [.. turned.Select(OverOf)];
+        var (isAlongDone, isAcrossDone) = (false, false);
+        for (var nodes = FirstNodes; ; nodes *= TimesMore)
+        {
+            nodes = Math.Min(nodes, left);
+            if (!isAlongDone)
+            {
+                var word = StripSearch.Decide(surface, turned, Following, nodes, clock, accept, out var used);
+                left -= used;
+                isAlongDone = used <= nodes;
+                if (word != StripSearch.Word.Open)
+                    return word;
+            }
+
+            if (!isAcrossDone && left > 0)
+            {
+                var word = StripSearch.Decide(across, over, Following, nodes, clock, _ => true, out var used);
+                left -= used;
+                isAcrossDone = used <= nodes;
+                if (word == StripSearch.Word.No)
+                    return word;
+            }
+
+            if ((isAlongDone && isAcrossDone) || left <= 0 || clock.IsUp)
+                return StripSearch.Word.Open;
+        }
+    }
+
+    private Stance OverOf(Stance stance)
+    {
+        if (!overs.TryGetValue(stance, out var over))
+            overs[stance] = over = Stance.Of(stance.Pose.Across(), across)!;
+        return over;
+    }
 
     public Stance[] WaysOf(Shape shape)
     {

@@ -33,6 +33,7 @@ internal sealed class Agenda
             .. question.Candidates.Select(c => Worth.Device + (Worth.Gram * c.Device.Mass.Value)),
             .. question.OffBoard.Select(i => Worth.Gram * i.Mass.Value),
         ];
+        LikeBefore = FindLikes(question);
     }
 
     public Worth Worth { get; }
@@ -50,6 +51,12 @@ internal sealed class Agenda
     /// <summary>For each thing what taking it takes off the worth of a set.</summary>
     public long[] Costs { get; }
 
+    /// <summary>
+    /// For each thing the one before it that could change places with it in every set without changing what the set is worth or what it keeps; -1 where there is none.
+    /// A set without the one need not be looked at with the other.
+    /// </summary>
+    public int[] LikeBefore { get; }
+
     /// <summary>The rating a thing meets the need of a step with; 0 where it does no better than the amp.</summary>
     public int Rating(int thing, int step) => ratings[thing, step];
 
@@ -66,18 +73,58 @@ internal sealed class Agenda
     public bool Counts(int sound, List<int> taken) =>
         hosts[sound] < 0 || Steps[hosts[sound]].Base > 0 || taken.Any(t => ratings[t, hosts[sound]] > 0);
 
-    /// <summary>Musts first, then the weightiest. The weight of a wanted sound is counted with a need that is met whenever it can be played.</summary>
+    private int[] FindLikes(Question question)
+    {
+        var options = question.Problem.Options;
+        var pinned = options.Pin.Concat(options.Fixed.Select(place => place.Id)).ToHashSet();
+        var last = new Dictionary<string, int>(StringComparer.Ordinal);
+        var before = new int[Things];
+        for (var thing = 0; thing < Things; thing++)
+        {
+            before[thing] = -1;
+            if (pinned.Contains(thing < question.Candidates.Length ? question.Candidates[thing].Id : question.OffBoard[thing - question.Candidates.Length].Id))
+                continue;
+            var sign = SignOf(question, thing);
+            before[thing] = last.GetValueOrDefault(sign, -1);
+            last[sign] = thing;
+        }
+
+        return before;
+    }
+
+    /// <summary>What a thing takes and what it is good for. A need that it alone can meet is told by what it is worth, any other by its place.</summary>
+    private string SignOf(Question question, int thing)
+    {
+        var takes = thing < question.Candidates.Length
+            ? $"{question.Candidates[thing].Shape.Key} {question.Candidates[thing].Consumer?.Draw} {question.Candidates[thing].Consumer?.Key} {question.Candidates[thing].Device.Mass}"
+            : $"off the board {question.OffBoard[thing - question.Candidates.Length].Mass}";
+        var meets = Enumerable.Range(0, Steps.Length).Where(s => ratings[thing, s] > 0).Select(s => Steps[s] is { Options.Length: 1 } own
+            ? $"alone {own.IsMust} {own.Need.Weight} {own.Bonus} {own.Base} {ratings[thing, s]}"
+            : $"{s} {ratings[thing, s]}").Order(StringComparer.Ordinal);
+        return $"{takes}; {string.Join(", ", meets)}; {Sounds.SignOf(thing)}";
+    }
+
+    /// <summary>
+    /// Musts first, then the weightiest, equal ones in the order of the things that can meet them. The weight of a wanted sound is counted with a need that is met
+    /// whenever it can be played.
+    /// </summary>
     private static (Step[] Steps, int[] Hosts) StepsOf(Question question, Sounds sounds)
     {
-        Need[] needs = [.. question.Problem.Event.Needs.OrderByDescending(n => n.Level == NeedLevel.Must).ThenByDescending(n => n.Weight)];
-        int[] hosts = [.. sounds.All.Select(sound => sound.Level == NeedLevel.Must ? -1 : Array.FindLastIndex(needs, n => sound.Roles.Any(role => role.Meets(n.Role))))];
-        return ([.. needs.Select((need, n) =>
-        {
-            var able = question.Functions.Where(f => f.Function.Role.Meets(need.Role)).Select(f => (Thing: question.ThingOf(f.Performer), f.Function.Rating)).ToArray();
-            var amp = able.Where(f => f.Thing < 0).Select(f => f.Rating).DefaultIfEmpty(0).Max();
-            return new Step(need, amp, sounds.All.Where((_, s) => hosts[s] == n).Sum(s => (long)s.Weight), [
-                .. able.Where(f => f.Thing >= 0 && f.Rating > amp).GroupBy(f => f.Thing, f => f.Rating).Select(g => new Option(g.Key, g.Max()))
-                    .OrderByDescending(o => o.Rating).ThenBy(o => o.Thing)]);
-        })], hosts);
+        Step[] steps =
+        [
+            .. question.Problem.Event.Needs.Select(need => StepOf(question, need))
+                .OrderByDescending(s => s.IsMust).ThenByDescending(s => s.Need.Weight).ThenBy(s => s.Options.Select(o => o.Thing).DefaultIfEmpty(-1).Min()),
+        ];
+        int[] hosts = [.. sounds.All.Select(sound => sound.Level == NeedLevel.Must ? -1 : Array.FindLastIndex(steps, s => sound.Roles.Any(role => role.Meets(s.Need.Role))))];
+        return ([.. steps.Select((step, s) => step with { Bonus = sounds.All.Where((_, i) => hosts[i] == s).Sum(sound => (long)sound.Weight) })], hosts);
+    }
+
+    private static Step StepOf(Question question, Need need)
+    {
+        var able = question.Functions.Where(f => f.Function.Role.Meets(need.Role)).Select(f => (Thing: question.ThingOf(f.Performer), f.Function.Rating)).ToArray();
+        var amp = able.Where(f => f.Thing < 0).Select(f => f.Rating).DefaultIfEmpty(0).Max();
+        return new(need, amp, 0, [
+            .. able.Where(f => f.Thing >= 0 && f.Rating > amp).GroupBy(f => f.Thing, f => f.Rating).Select(g => new Option(g.Key, g.Max()))
+                .OrderByDescending(o => o.Rating).ThenBy(o => o.Thing)]);
     }
 }

@@ -10,8 +10,10 @@ internal sealed class Rooms
     private const int MostSifted = 8;
     private const int MostOutlets = 30;
 
-    /// <summary>How finely a bound is counted in its table.</summary>
-    private const int MostPieces = 1024;
+    /// <summary>How finely a bound is counted in its table: as finely as so much work allows, within these.</summary>
+    private const long MostWork = 4_000_000;
+    private const int LeastPieces = 1024;
+    private const int MostPieces = 1 << 16;
     private const int RoughPieces = 128;
 
     private readonly Agenda agenda;
@@ -102,8 +104,10 @@ internal sealed class Rooms
         var sifted = ByMost(others, null).Take(MostSifted).Concat(row.Length == 0 ? [] : [row]).ToArray();
         if (outlets is not null && sifted.Length > 0 && sifted.Min(g => Rough(g, outlets)) == sifted.Min(g => Rough(g, null)))
             outlets = null;
+        var choices = Math.Max(1, agenda.Steps.Sum(step => step.Options.Length));
+        var pieces = (int)Math.Clamp(MostWork / choices / (1 + (outlets?.Most ?? 0)), LeastPieces, MostPieces);
         return ByMost(sifted, outlets).Take(MostRooms).DefaultIfEmpty([outlets ?? new([], 0)])
-            .Select(group => group.Select(b => new Room(agenda, b, MostPieces, outlets, Shares.For(agenda, b, RoughPieces, outlets))).ToArray());
+            .Select(group => group.Select(b => new Room(agenda, b, pieces, outlets, Shares.For(agenda, b, RoughPieces, outlets))).ToArray());
 
         IEnumerable<Bound[]> ByMost(IEnumerable<Bound[]> some, Bound? with) => some.OrderBy(group => Rough(group, with));
         long Rough(Bound[] group, Bound? with) => group.Max(b => new Room(agenda, b, RoughPieces, with, equal).Most(-1, -1));

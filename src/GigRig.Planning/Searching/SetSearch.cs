@@ -110,7 +110,7 @@ internal sealed class SetSearch
         for (var o = 0; o < step.Options.Length && step.Options[o].Rating > standing; o++)
         {
             var thing = step.Options[o].Thing;
-            if (barred[thing] == 0)
+            if (barred[thing] == 0 && !IsBeforeItsLike(thing))
                 Consider(o, step.Gain(agenda.Worth, step.Options[o].Rating) - agenda.Costs[thing], thing);
         }
 
@@ -131,6 +131,9 @@ internal sealed class SetSearch
                 branches.Add((most, o));
         }
     }
+
+    /// <summary>Things alike are taken in their order.</summary>
+    private bool IsBeforeItsLike(int thing) => agenda.LikeBefore[thing] is >= 0 and var like && !isIn[like];
 
     private void Branch(int s, long value, Step step, int chosen, int standing)
     {

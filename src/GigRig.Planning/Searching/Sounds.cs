@@ -34,6 +34,13 @@ internal sealed class Sounds
     /// <summary>The things with a part in the sound.</summary>
     public IEnumerable<int> Players(int sound) => parts[sound].Select(p => p.Thing).Where(t => t >= 0).Distinct();
 
+    /// <summary>The parts a thing has in all the sounds: equal for things that could play in each other's place.</summary>
+    public string SignOf(int thing) => string.Join(' ', parts.Select((sound, i) => (
+        Sound: i,
+        Sections: sound.Where(p => p.Thing == thing).Select(p => string.Join('|', p.Roles.Order())).Order(StringComparer.Ordinal).ToArray()))
+        .Where(part => part.Sections.Length > 0)
+        .Select(part => $"{part.Sound}:{string.Join('+', part.Sections)}"));
+
     private static IEnumerable<Part> PartsOf(Question question, Sound sound) => question.Functions
         .Select((f, i) => (Thing: question.ThingOf(f.Performer), f.Function, Section: f.Function.Section ?? $" {i}"))
         .GroupBy(f => (f.Thing, f.Section), f => RolesMet(sound, f.Function.Role))

@@ -45,6 +45,25 @@ public static class GenContest
             Devices = draft.Devices.Select((device, i) => Thirsty(device, mayHaveBattery: i == 0)).ToValueList(),
         };
 
+    /// <summary>The same with two models at most, some owned several times over; each piece may also be wanted for a role of its own.</summary>
+    public static Gen<RigProblemDraft> Alike { get; } =
+        from draft in Crowded
+        from models in Gen.Int[0, 1].Array[draft.Devices.Count]
+        from weight in Gen.Int[0, 3]
+        let devices = draft.Devices.Select((device, i) => draft.Devices[models[i]] with
+        {
+            Id = device.Id,
+            Functions = [.. draft.Devices[models[i]].Functions, new(OwnRole(i))],
+        }).ToValueList()
+        select draft with
+        {
+            Devices = devices,
+            Event = draft.Event with
+            {
+                Needs = [.. draft.Event.Needs, .. models.Select((model, i) => new Need(OwnRole(i), NeedLevel.Want, weight + model)).Where(need => need.Weight > 0)],
+            },
+        };
+
     /// <summary>Too large to try everything: up to 20 devices on up to 16 × 10 mm.</summary>
     public static Gen<RigProblemDraft> Larger { get; } =
         from size in Gen.Select(Gen.Int[10, 16], Gen.Int[5, 10])
@@ -90,6 +109,8 @@ public static class GenContest
             },
             Options = draft.Options with { Pin = [], Ban = [], Fixed = [] },
         };
+
+    private static Role OwnRole(int device) => new($"own.{(char)('a' + device)}");
 
     private static ValueList<Role> Roles => [new("drive"), new("drive.high"), new("delay"), new("reverb"), new("tuner")];
 }
