@@ -45,22 +45,23 @@ public static class GenContest
             Devices = draft.Devices.Select((device, i) => Thirsty(device, mayHaveBattery: i == 0)).ToValueList(),
         };
 
-    /// <summary>The same with two models at most, some owned several times over; each piece may also be wanted for a role of its own.</summary>
+    /// <summary>The same with two kinds of bodies, doing what one of two does, so that some are alike; each may also be wanted for a role of its own.</summary>
     public static Gen<RigProblemDraft> Alike { get; } =
         from draft in Crowded
         from models in Gen.Int[0, 1].Array[draft.Devices.Count]
+        from talents in Gen.Int[0, 1].Array[draft.Devices.Count]
         from weight in Gen.Int[0, 3]
         let devices = draft.Devices.Select((device, i) => draft.Devices[models[i]] with
         {
             Id = device.Id,
-            Functions = [.. draft.Devices[models[i]].Functions, new(OwnRole(i))],
+            Functions = [.. draft.Devices[talents[i]].Functions, new(OwnRole(i))],
         }).ToValueList()
         select draft with
         {
             Devices = devices,
             Event = draft.Event with
             {
-                Needs = [.. draft.Event.Needs, .. models.Select((model, i) => new Need(OwnRole(i), NeedLevel.Want, weight + model)).Where(need => need.Weight > 0)],
+                Needs = [.. draft.Event.Needs, .. talents.Select((talent, i) => new Need(OwnRole(i), NeedLevel.Want, weight + talent)).Where(need => need.Weight > 0)],
             },
         };
 
