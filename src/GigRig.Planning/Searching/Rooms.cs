@@ -11,7 +11,7 @@ internal sealed class Rooms
     private const int MostOutlets = 30;
 
     /// <summary>How finely a bound is counted in its table: as finely as so much work allows, within these.</summary>
-    private const long MostWork = 4_000_000;
+    private const long MostWork = 1_000_000;
     private const int LeastPieces = 1024;
     private const int MostPieces = 1 << 16;
     private const int RoughPieces = 128;

@@ -43,7 +43,7 @@ public sealed class RowBoundsTests
         for (var times = 0; times < 60; times++)
         {
             int[] some = [.. Enumerable.Range(0, 16).OrderBy(_ => random.Next()).Take(random.Next(4, 8))];
-            if (turning.Decide([.. some.Select(i => question.Candidates[i].Shape)], 5_000, Ask.Patiently) is not { Count: > 0 })
+            if (turning.Decide([.. some.Select(i => question.Candidates[i].Shape)], 5_000, 5_000, Ask.Patiently) is not { Count: > 0 })
                 continue;
             stood++;
             Assert.Contains(bounds, bound => some.Sum(bound.Of) <= bound.Most);
