@@ -23,15 +23,14 @@ internal sealed class StripSearch
     private readonly List<RowRest> rests = [];
     private readonly Dictionary<int, List<StripState>> seen = [];
     private readonly List<(int Thing, int X)> put = [];
-    private readonly Sums depths;
-    private readonly List<(int End, int Depth)> ends = [];
+    private readonly StripArea area;
     private int nodes;
     private int refused;
 
     private StripSearch(Surface surface, Stance[] things, Following following, int mostNodes, Clock clock, Func<int[], bool> accept)
     {
         (this.surface, this.things, this.mostNodes, this.clock, this.accept) = (surface, things, mostNodes, clock, accept);
-        depths = new(surface.Depth);
+        area = new(surface, things);
         left = new int[things.Length];
         right = new int[things.Length];
         distance = new int[things.Length, things.Length];
@@ -116,7 +115,7 @@ internal sealed class StripSearch
             return false;
         var reach = new int[things.Length];
         var starts = new int[things.Length];
-        if (!AreaSuffices(set, from) || !FindStarts(set, from, reach, starts) || !rests.All(r => r.Suffices(set, starts, surface.Width)) || IsNeedless(set, from, reach))
+        if (!area.Suffices(set, from, put) || !FindStarts(set, from, reach, starts) || !rests.All(r => r.Suffices(set, starts, surface.Width)) || IsNeedless(set, from, reach))
             return false;
         foreach (var thing in Enumerable.Range(0, things.Length).Where(i => (set >> i & 1) == 0).OrderBy(i => starts[i]).ThenByDescending(i => things[i].Pose.Depth).ThenByDescending(i => things[i].Pose.Width))
         {
@@ -156,39 +155,6 @@ internal sealed class StripSearch
         // Only these places along the width failed: with others, passed over on the way, it may do after all.
         refused++;
         return false;
-    }
-
-    /// <summary>Whether what is open goes into what is free from here on; of the depth free above a point, only sums of depths can be filled.</summary>
-    private bool AreaSuffices(int set, int from)
-    {
-        var (used, area) = (0, 0L);
-        depths.Clear();
-        ends.Clear();
-        for (var thing = 0; thing < things.Length; thing++)
-        {
-            if ((set >> thing & 1) == 1)
-                continue;
-            area += (long)things[thing].Pose.Width * things[thing].Pose.Depth;
-            depths.Add(things[thing].Pose.Depth);
-        }
-
-        foreach (var (thing, at) in put)
-        {
-            if (at + things[thing].Pose.Width <= from)
-                continue;
-            used += things[thing].Pose.Depth;
-            ends.Add((at + things[thing].Pose.Width, things[thing].Pose.Depth));
-        }
-
-        ends.Sort();
-        long room = 0;
-        foreach (var (end, depth) in ends)
-        {
-            room += (long)(end - from) * depths.UpTo(surface.Depth - used);
-            (from, used) = (end, used - depth);
-        }
-
-        return area <= room + ((long)(surface.Width - from) * depths.UpTo(surface.Depth));
     }
 
     /// <summary>The least place of everything still open: by distances alone, and with room for its depth. False where something has none.</summary>
