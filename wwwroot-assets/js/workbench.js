@@ -1,9 +1,11 @@
-// Dragging and nudging happen here, in the browser's own time; the app hears once where a thing was put down. A thing is a group that stands by its
-// `transform`: what is written here while it is held, the app's next drawing writes over.
+// Dragging and nudging happen here, in the browser's own time; the app hears once where a thing was put down. While one is dragged the app is asked now and
+// then which rules it would break there; nothing waits for the answer. A thing is a group that stands by its `transform`: what is written here while it is
+// held, the app's next drawing writes over.
 const svgSpace = "http://www.w3.org/2000/svg";
 const snapPixels = 7;
 const dragPixels = 4;
 const restMs = 250;
+const askMs = 100;
 const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
 const [body, plug, ground] = [0, 1, 2];
 
@@ -54,15 +56,36 @@ export function attach(svg, app) {
   function showPlace(thing, x, y) {
     const fromFront = Number(svg.dataset.depth) - y - Number(thing.dataset.deep);
     const [across, deep] = [x, fromFront].map((length) => (svg.dataset.inches === "true" ? (length / 25.4).toFixed(2) : length));
-    readout.textContent = `${across}, ${deep} ${svg.dataset.inches === "true" ? "in" : "mm"}`;
+    readout.firstElementChild.textContent = `${across}, ${deep} ${svg.dataset.inches === "true" ? "in" : "mm"}`;
+  }
+
+  // One question at a time and ten a second at most, always about where the thing is by then.
+  async function askFaults(drag) {
+    if (drag.asking) return;
+    drag.asking = true;
+    while (held === drag) {
+      const [x, y] = placeOf(drag.thing);
+      if (x === drag.askedX && y === drag.askedY) break;
+      [drag.askedX, drag.askedY] = [x, y];
+      const faults = await app.invokeMethodAsync("FaultsAt", drag.thing.dataset.thing, x, y).catch(() => []);
+      if (held !== drag) break;
+      showFaults(drag.thing, faults);
+      await new Promise((rested) => setTimeout(rested, askMs));
+    }
+    drag.asking = false;
+  }
+
+  function showFaults(thing, faults) {
+    thing.classList.toggle("bench-warned", faults.length > 0);
+    readout.lastElementChild.textContent = faults.join(" ");
   }
 
   function letGo() {
     held = null;
     guides.replaceChildren();
-    readout.textContent = "";
+    for (const part of readout.children) part.textContent = "";
     svg.classList.remove("bench-dragging");
-    for (const thing of things()) thing.classList.remove("bench-held");
+    for (const thing of things()) thing.classList.remove("bench-held", "bench-warned");
   }
 
   // Within the picture, so that nothing is dropped where it cannot be picked up again.
@@ -88,6 +111,7 @@ export function attach(svg, app) {
     }
     place(held.thing, x, y);
     showPlace(held.thing, x, y);
+    askFaults(held);
   }
 
   function cancel() {

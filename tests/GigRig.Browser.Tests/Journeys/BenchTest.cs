@@ -45,7 +45,7 @@ public abstract class BenchTest(Chromium chromium) : BrowserTest(chromium)
     /// <summary>By millimetres of the board, in sixty steps.</summary>
     /// <param name="held">Called once it is held.</param>
     /// <param name="done">Called before it is let go.</param>
-    protected async Task DragAsync(ILocator thing, double right, double down, Action? held = null, Action? done = null, string? key = null)
+    protected async Task DragAsync(ILocator thing, double right, double down, Action? held = null, Func<Task>? done = null, string? key = null)
     {
         await thing.ScrollIntoViewIfNeededAsync();
         var box = (await thing.BoundingBoxAsync())!;
@@ -56,7 +56,8 @@ public abstract class BenchTest(Chromium chromium) : BrowserTest(chromium)
         await Expect(thing).ToHaveAttributeAsync("aria-current", "true");
         held?.Invoke();
         await Page.Mouse.MoveAsync(x + (float)(right * scale), y + (float)(down * scale), new() { Steps = 60 });
-        done?.Invoke();
+        if (done is not null)
+            await done();
         if (key is not null)
             await Page.Keyboard.PressAsync(key);
         await Page.Mouse.UpAsync();

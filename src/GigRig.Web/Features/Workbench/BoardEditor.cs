@@ -60,6 +60,11 @@ public sealed class BoardEditor
 
     public IEnumerable<Violation> FaultsOf(GearId id) => Violations.Where(fault => fault.Culprits.Contains(id));
 
+    /// <summary>What it would be at fault for if it stood there; nothing is moved.</summary>
+    public IEnumerable<Violation> FaultsAt(GearId id, Point at) => Edit.PlacementOf(id) is null
+        ? []
+        : RuleBook.Check(Problem, moves.Move(Edit, id, at).Rig).Where(fault => fault.Culprits.Contains(id));
+
     /// <summary>Broken rules of which nothing on the board is at fault.</summary>
     public IEnumerable<Violation> FaultsOfAll => Violations.Where(fault => fault.Culprits.All(id => Edit.PlacementOf(id) is null));
 

@@ -25,6 +25,20 @@ public sealed class BoardEditorTests
     }
 
     [Fact]
+    public void It_says_what_would_be_wrong_somewhere_and_moves_nothing()
+    {
+        var editor = Editor();
+
+        var faults = editor.FaultsAt(Echo, new(52.Mm, 0.Mm));
+
+        Assert.Equal([RuleIds.ThingsApart], faults.Select(fault => fault.RuleId));
+        Assert.Empty(editor.FaultsAt(Echo, new(55.Mm, 0.Mm)));
+        Assert.Empty(editor.FaultsAt(Hall, new(52.Mm, 0.Mm)));
+        Assert.Equal((100, 0), editor.At(Echo));
+        Assert.False(editor.CanUndo);
+    }
+
+    [Fact]
     public void It_says_when_nothing_is_broken_any_more()
     {
         var editor = Editor();
