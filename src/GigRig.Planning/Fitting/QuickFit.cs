@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace GigRig.Planning.Fitting;
 
 /// <summary>
@@ -6,7 +8,7 @@ namespace GigRig.Planning.Fitting;
 /// </summary>
 internal sealed class QuickFit(Surface surface, int seed)
 {
-    /// <summary>How a free spot is scored; lower is better.</summary>
+    /// <summary>How a free spot is scored; lower is better, and farther right at the same depth never is.</summary>
     public static readonly Func<int, int, Pose, long>[] Likings =
     [
         (x, y, _) => ((long)x * 10_000) + y,
@@ -15,6 +17,8 @@ internal sealed class QuickFit(Surface surface, int seed)
         (x, y, pose) => ((long)(y + pose.Depth) * 10_000) + x + pose.Width,
         (x, y, _) => (-(long)y * 10_000) + x,
     ];
+
+    private readonly List<(int From, int To)> barred = [];
 
     /// <summary>The fullest layout found; complete when it has as many standings as there are shapes.</summary>
     public Layout Best(IReadOnlyList<Shape> shapes, int tries, CancellationToken cancel)
@@ -67,12 +71,8 @@ internal sealed class QuickFit(Surface surface, int seed)
             var pose = shape.Poses[p];
             foreach (var y in Depths(layout, pose))
             {
-                var x = LeastX(layout, pose, y);
-                if (x is not { } left)
-                    continue;
-                var score = liking(left, y, pose);
-                if (score < bestScore && layout.Admits(pose, left, y))
-                    (best, bestScore) = ((p, left, y), score);
+                if (LeastX(layout, pose, y, liking, bestScore) is { } left && layout.Admits(pose, left, y))
+                    (best, bestScore) = ((p, left, y), liking(left, y, pose));
             }
         }
 
@@ -115,8 +115,8 @@ internal sealed class QuickFit(Surface surface, int seed)
         }
     }
 
-    /// <summary>The leftmost x at this y where no piece meets a taken one; null when there is none on the board.</summary>
-    private int? LeastX(Layout layout, Pose pose, int y)
+    /// <summary>The leftmost x at this y where no piece meets a taken one; null when there is none on the board that is liked better than the best so far.</summary>
+    private int? LeastX(Layout layout, Pose pose, int y, Func<int, int, Pose, long> liking, long bestScore)
     {
         var x = 0;
         var most = surface.Width - pose.Width;
@@ -126,23 +126,41 @@ internal sealed class QuickFit(Surface surface, int seed)
             most = Math.Min(most, surface.PlugSpace.Right - piece.Right);
         }
 
-        // Pushing past one piece may run into another that was passed already, so until nothing is met.
-        for (var met = true; met && x <= most;)
+        if (x > most || liking(x, y, pose) >= bestScore)
+            return null;
+        Bar(layout, pose, y);
+
+        // Pushing past one piece may run into another that was passed already, so until nothing is met. Farther right is never liked better.
+        for (var met = true; met;)
         {
             met = false;
-            foreach (var piece in pose.Pieces)
+            foreach (var (from, to) in CollectionsMarshal.AsSpan(barred))
             {
-                foreach (var taken in layout.Pieces)
-                {
-                    if (y + piece.Y >= taken.Rear || taken.Y >= y + piece.Rear || x + piece.X >= taken.Right || taken.X >= x + piece.Right)
-                        continue;
-                    x = taken.Right - piece.X;
-                    met = true;
-                }
+                if (x <= from || x >= to)
+                    continue;
+                x = to;
+                met = true;
             }
+
+            if (x > most || liking(x, y, pose) >= bestScore)
+                return null;
         }
 
-        return x <= most ? x : null;
+        return x;
+    }
+
+    /// <summary>Between which x at this y the corner would put a piece onto a taken one.</summary>
+    private void Bar(Layout layout, Pose pose, int y)
+    {
+        barred.Clear();
+        foreach (var piece in pose.Pieces)
+        {
+            foreach (var taken in CollectionsMarshal.AsSpan(layout.Pieces))
+            {
+                if (y + piece.Y < taken.Rear && taken.Y < y + piece.Rear)
+                    barred.Add((taken.X - piece.Right, taken.Right - piece.X));
+            }
+        }
     }
 
     private static void Perturb(int[] order, Random random)
