@@ -3,6 +3,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
+using GigRig.Web.Shared;
 
 namespace GigRig.Web.Guesses;
 
@@ -15,7 +16,8 @@ public sealed record RigGuess(GearId Thing, string Name, Guess Guess, string Sen
 /// would stand it. What cannot matter for this rig is left out.
 /// </summary>
 /// <param name="guesses">Of every stored thing, under the name it goes by in problems.</param>
-internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDictionary<GearId, ValueList<Guess>> guesses)
+/// <param name="unit">The owner's. What the rule book says is quoted as it says it, in millimetres.</param>
+internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDictionary<GearId, ValueList<Guess>> guesses, LengthUnit unit)
 {
     /// <summary>Those that would break the rig first.</summary>
     public ValueList<RigGuess> Find() =>
@@ -32,12 +34,12 @@ internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDiction
             var found = (guess, device) switch
             {
                 (Guess.Size, _) when WhatIf.AtItsLargest(device) is { } largest =>
-                    Tried(device.Id, guess, $"at the largest that goes by its word ({largest.Size.Width.Value} × {largest.Size.Depth.Value} mm)", WhatIf.With(problem, largest)),
+                    Tried(device.Id, guess, $"at the largest that goes by its word ({Measures.Footprint(largest.Size.Width, largest.Size.Depth, unit)})", WhatIf.With(problem, largest)),
                 (Guess.Size, _) => new(device.Id, device.Name, guess, "taken from the word for it. Measure it before you fix anything."),
                 (Guess.Jacks, _) => Tried(device.Id, guess, "with all its plugs at the rear", WhatIf.With(problem, WhatIf.WithPlugsAtTheRear(device))),
                 (Guess.Draw, { Power: { } power }) => Draw(device, power),
                 (Guess.Voltage, { Power: { } power }) => new(device.Id, device.Name, guess, $"fed as {power.Min} DC, centre negative. A wrong voltage or polarity can destroy it: look at its label first."),
-                (Guess.Height, _) when problem.Board.ClearanceOver is { } lid => new(device.Id, device.Name, guess, $"taken as {device.Size.Height}; the lid leaves {lid}."),
+                (Guess.Height, _) when problem.Board.ClearanceOver is { } lid => new(device.Id, device.Name, guess, $"taken as {LengthText.Format(device.Size.Height, unit)}; the lid leaves {LengthText.Format(lid, unit)}."),
                 (Guess.Mass, _) when problem.Event.Limits.Mass is not null || problem.Board.MaxLoad is not null =>
                     new(device.Id, device.Name, guess, $"taken as {device.Mass}, and counted as that where mass is limited."),
                 (Guess.Switches, _) when problem.Options.SwitchSpacing > Millimetres.Zero => new(device.Id, device.Name, guess, "taken as in a row near the front."),

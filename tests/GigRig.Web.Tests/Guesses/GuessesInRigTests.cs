@@ -3,6 +3,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Guessing;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Guesses;
 using Xunit;
@@ -22,6 +23,20 @@ public sealed class GuessesInRigTests
         Assert.False(found.Breaks);
         Assert.Contains("73 × 129 mm", found.Sentence);
         Assert.Contains("would still do", found.Sentence);
+    }
+
+    [Fact]
+    public void Sizes_are_said_in_the_unit_the_owner_reads()
+    {
+        var draft = A.Draft(A.Board() with { ClearanceOver = 100.Mm }).With(Meadow);
+        var guesses = new Dictionary<GearId, ValueList<Guess>> { [new("meadow")] = [Guess.Size, Guess.Height] };
+
+        var found = new GuessesInRig(draft.Problem(), A.Rig().Placing("meadow", 100, 20), guesses, LengthUnit.Inches).Find();
+
+        // 73, 129 and 100 mm at 25.4 mm an inch (NIST SP 811, appendix B).
+        Assert.Contains("2.87 × 5.08 in", found[0].Sentence);
+        Assert.Contains("the lid leaves 3.94 in", found[1].Sentence);
+        Assert.All(found, guess => Assert.DoesNotContain("mm", guess.Sentence));
     }
 
     [Fact]
@@ -87,5 +102,5 @@ public sealed class GuessesInRigTests
     public void Things_that_stay_home_are_not_spoken_of() => Assert.Empty(Find(A.Draft().With(Meadow), A.Rig(), ("meadow", Guess.Size)));
 
     private static ValueList<RigGuess> Find(RigProblemDraft draft, Rig rig, params (string Id, Guess Guess)[] guesses) => new GuessesInRig(
-        draft.Problem(), rig, guesses.GroupBy(guess => guess.Id).ToDictionary(own => new GearId(own.Key), own => own.Select(guess => guess.Guess).ToValueList())).Find();
+        draft.Problem(), rig, guesses.GroupBy(guess => guess.Id).ToDictionary(own => new GearId(own.Key), own => own.Select(guess => guess.Guess).ToValueList()), LengthUnit.Millimetres).Find();
 }
