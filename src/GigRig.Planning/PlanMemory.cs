@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using GigRig.Domain.Rigs;
 
 namespace GigRig.Planning;
@@ -9,13 +8,14 @@ namespace GigRig.Planning;
 /// </summary>
 public sealed class PlanMemory
 {
-    internal const int MostMisfits = 20_000;
+    /// <summary>Of all misfits together: 16 MB.</summary>
+    internal const int MostCharacters = 8_000_000;
     internal const int MostRigs = 32;
 
-    private readonly ConcurrentDictionary<string, bool> misfits = new(StringComparer.Ordinal);
     private readonly LinkedList<Rig> rigs = new();
 
-    internal int Misfits => misfits.Count;
+    /// <summary>Surfaces and shapes, as text, that were proved not to stand together.</summary>
+    internal ForgetfulSet Misfits { get; } = new(MostCharacters);
 
     /// <summary>The last first.</summary>
     internal IReadOnlyList<Rig> Rigs
@@ -35,15 +35,6 @@ public sealed class PlanMemory
             lock (rigs)
                 return rigs.First?.Value.HookUp ?? [];
         }
-    }
-
-    internal bool IsMisfit(string key) => misfits.ContainsKey(key);
-
-    internal void RememberMisfit(string key)
-    {
-        if (misfits.Count >= MostMisfits)
-            misfits.Clear();
-        misfits[key] = true;
     }
 
     internal void Remember(Rig rig)

@@ -118,6 +118,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     private void AskTheModel()
     {
+        if (clock.IsUp)
+            return;
         if (Best is { } known)
             Model.MustBeat(known.Score);
         for (var round = 0; !clock.IsUp; round++)

@@ -57,12 +57,9 @@ public sealed class PlanMemoryTests
     {
         var memory = new PlanMemory();
 
-        for (var i = 0; i < PlanMemory.MostMisfits + 10; i++)
-            memory.RememberMisfit($"{i}");
         for (var i = 0; i < PlanMemory.MostRigs + 10; i++)
             memory.Remember(A.Rig().Placing("echo", i, 0));
 
-        Assert.InRange(memory.Misfits, 1, PlanMemory.MostMisfits);
         Assert.Equal(PlanMemory.MostRigs, memory.Rigs.Count);
         Assert.Equal(A.Rig().Placing("echo", PlanMemory.MostRigs + 9, 0), memory.Rigs[0]);
     }

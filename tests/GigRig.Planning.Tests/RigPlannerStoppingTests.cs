@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using GigRig.Benchmarks.Generating;
 using GigRig.Domain.Rigs;
 using GigRig.TestKit.Building;
 using GigRig.TestKit.Instances;
@@ -49,16 +50,39 @@ public sealed class RigPlannerStoppingTests
         await AssertHonestAsync(Knapsack(name), Within(draft, milliseconds), milliseconds, TestContext.Current.CancellationToken);
     }
 
-    [Fact]
-    public async Task Stopped_at_the_first_rig_it_keeps_a_rig()
+    /// <summary>By our own search, and by the solver's model alone.</summary>
+    [Theory]
+    [InlineData("okp1", 1, 40_000)]
+    [InlineData("okp1", 1, 0)]
+    [InlineData("okp2", 2, 40_000)]
+    [InlineData("okp2", 2, 0)]
+    public async Task Stopped_at_a_rig_it_keeps_the_best_and_never_calls_it_proven(string name, int rigs, int setNodes)
     {
+        var draft = Knapsack(name).ToProblem();
         using var cancel = new CancellationTokenSource();
-        var progress = new Reports { OnFirst = cancel.Cancel };
+        var progress = new Reports { StopAt = rigs, Stop = cancel.Cancel };
 
-        var outcome = await new RigPlanner().PlanAsync(Knapsack("okp1").ToProblem().Problem(), null, progress, cancel.Token);
+        var outcome = await new RigPlanner().PlanAsync(
+            (draft with { Options = draft.Options with { Arrange = false } }).Problem(), PlannerOptions.Default with { SetNodes = setNodes }, progress, cancel.Token);
 
         var proposed = Assert.IsType<PlanOutcome.Proposed>(outcome);
-        Assert.InRange(proposed.Best.Score.CompareTo(progress.All[0].Score), 0, 1);
+        Assert.Equal(0, proposed.Best.Score.CompareTo(progress.All.MaxBy(rig => rig.Score.Wants)!.Score));
+        Assert.False(proposed.Proven);
+        Assert.InRange(Knapsack(name).Optimum, proposed.Best.Score.Wants, proposed.Bound);
+    }
+
+    [Fact]
+    public async Task A_library_of_hundreds_stopped_at_its_first_rig_is_answered_with_a_rig_that_is_not_proven()
+    {
+        var problem = new LibraryGenerator(1).Make(300, 460, 135).Problem();
+        using var cancel = new CancellationTokenSource();
+        var progress = new Reports { StopAt = 1, Stop = cancel.Cancel };
+
+        var proposed = Assert.IsType<PlanOutcome.Proposed>(await new RigPlanner().PlanAsync(problem, null, progress, cancel.Token));
+
+        Assert.False(proposed.Proven);
+        Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));
+        Assert.Empty(proposed.Repairs);
     }
 
     [Theory]
@@ -118,15 +142,17 @@ public sealed class RigPlannerStoppingTests
     {
         public List<Proposal> All { get; } = [];
 
-        public Action OnFirst { get; init; } = () => { };
+        public int StopAt { get; init; }
+
+        public Action Stop { get; init; } = () => { };
 
         public void Report(PlanProgress value)
         {
             if (value.Best is not { } rig)
                 return;
             All.Add(rig);
-            if (All.Count == 1)
-                OnFirst();
+            if (All.Count == StopAt)
+                Stop();
         }
     }
 }

@@ -25,7 +25,7 @@ internal sealed class ChoosingModel
         var coverage = new CoverageParts(variables);
         LimitParts.Add(variables);
         PowerParts.Add(variables);
-        foreach (var bound in AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Where(b => b.Binds))
+        foreach (var bound in AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).TakeWhile(_ => !clock.IsUp).Where(b => b.Binds))
             variables.Model.Add(LinearExpr.WeightedSum(variables.Devices, bound.Weights) <= bound.Most);
         RowParts.Add(variables);
         objective = new(variables, coverage);

@@ -56,13 +56,17 @@ internal sealed class NoGoods(ChoiceVariables variables)
             return;
         }
 
+        // With hundreds of candidates this takes a while. Once the clock is up nothing more is asked, and the clause is not needed.
         var failed = devices.Select(i => Candidates[i]).GroupBy(kindOf).ToArray();
         var lift = failed.Length <= MostKinds;
         Kind[] kinds = [.. failed.Select(kind => new Kind(kind.Count(), Members(kind.Key, kind.First())))];
-        variables.Model.AddBoolOr(Conditions(kinds).Select(c => variables.TakesAtLeast(c.Members, c.Least).Not()));
+        var conditions = Conditions(kinds).ToArray();
+        if (variables.Clock.IsUp)
+            return;
+        variables.Model.AddBoolOr(conditions.Select(c => variables.TakesAtLeast(c.Members, c.Least).Not()));
         AddSum(devices, kinds);
 
-        int[] Members(string kind, Candidate one) => [.. Candidates.Where(c => lift ? isAtLeast(c, one) : kindOf(c) == kind).Select(c => c.Index)];
+        int[] Members(string kind, Candidate one) => [.. Candidates.TakeWhile(_ => !variables.Clock.IsUp).Where(c => lift ? isAtLeast(c, one) : kindOf(c) == kind).Select(c => c.Index)];
     }
 
     /// <summary>The same, weaker, as a sum for the linear relaxation: the failed things and whatever is at least as big as every one of them.</summary>
@@ -72,13 +76,13 @@ internal sealed class NoGoods(ChoiceVariables variables)
         variables.Model.Add(LinearExpr.Sum(devices.Union(atLeastAll).Select(i => variables.Devices[i])) <= devices.Count - 1);
     }
 
-    /// <summary>For every group of kinds: at least as many of their members as there are failed things of them. What follows from another condition is left out.</summary>
-    private static IEnumerable<(int[] Members, int Least)> Conditions(Kind[] kinds)
+    /// <summary>For every group of kinds: at least as many of their members as there are failed things of them. What follows from another condition is left out. Not all of them once the clock is up.</summary>
+    private IEnumerable<(int[] Members, int Least)> Conditions(Kind[] kinds)
     {
         if (kinds.Length > MostKinds)
             return kinds.Select(k => (k.Members, k.Count));
         var strongest = new Dictionary<string, (int[] Members, int Least)>();
-        for (var subset = 1; subset < 1 << kinds.Length; subset++)
+        for (var subset = 1; subset < 1 << kinds.Length && !variables.Clock.IsUp; subset++)
         {
             var group = kinds.Where((_, k) => (subset >> k & 1) == 1).ToArray();
             int[] members = [.. group.SelectMany(k => k.Members).Distinct().Order()];
@@ -89,7 +93,7 @@ internal sealed class NoGoods(ChoiceVariables variables)
         }
 
         var needed = new List<(HashSet<int> Members, int Least)>();
-        foreach (var (members, least) in strongest.Values.OrderBy(c => c.Members.Length))
+        foreach (var (members, least) in strongest.Values.OrderBy(c => c.Members.Length).TakeWhile(_ => !variables.Clock.IsUp))
         {
             if (!needed.Any(n => n.Least >= least && n.Members.IsSubsetOf(members)))
                 needed.Add((members.ToHashSet(), least));

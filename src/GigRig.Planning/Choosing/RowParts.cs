@@ -32,6 +32,8 @@ internal sealed class RowParts
 
     public static void Add(ChoiceVariables variables)
     {
+        if (variables.Clock.IsUp)
+            return;
         var parts = new RowParts(variables);
         foreach (var lines in LineSets.Of(parts.ways.Select(w => w.Stance), variables.Question.Surface.Depth / 2).Take(MostLineSets))
             parts.AddFor(lines);

@@ -48,7 +48,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         var key = KeyOf(shapes);
         if (stands.TryGetValue(key, out var known))
             return Matched(shapes, known);
-        if (never.Contains(key) || options.Memory?.IsMisfit($"{surface.Key}: {key}") == true)
+        if (never.Contains(key) || options.Memory?.Misfits.Contains($"{surface.Key}: {key}") == true)
             return [];
         var standings = turned is null && !rows.Admits(shapes) ? [] : Prove(shapes, turned, tries, clock, budget);
         if (standings is { Count: > 0 })
@@ -101,7 +101,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     private void NeverAgain(string key)
     {
         never.Add(key);
-        options.Memory?.RememberMisfit($"{surface.Key}: {key}");
+        options.Memory?.Misfits.Add($"{surface.Key}: {key}");
     }
 
     private static string KeyOf(IReadOnlyList<Shape> shapes) => string.Join(" + ", shapes.Select(s => s.Key).Order(StringComparer.Ordinal));

@@ -17,6 +17,7 @@ internal sealed class Rooms
     private const int RoughPieces = 128;
 
     private readonly Agenda agenda;
+    private readonly Clock clock;
 
     /// <summary>Of each of these groups of bounds a set keeps one.</summary>
     private readonly Bound[][] bounds;
@@ -25,12 +26,12 @@ internal sealed class Rooms
 
     public Rooms(Question question, Agenda agenda, TurningSearch turning, Clock clock)
     {
-        this.agenda = agenda;
+        (this.agenda, this.clock) = (agenda, clock);
         var row = RowBounds.Of(question, turning);
         Bound[] single =
         [
             .. AreaBounds.Of(question).Concat(LineBounds.Of(question, clock)).Concat(OutletBounds.Of(question)).Concat(LimitBounds.Of(question))
-                .Where(b => b.Binds).DistinctBy(b => $"{b.Most} {string.Join(',', b.Weights)}", StringComparer.Ordinal),
+                .TakeWhile(_ => !clock.IsUp).Where(b => b.Binds).DistinctBy(b => $"{b.Most} {string.Join(',', b.Weights)}", StringComparer.Ordinal),
         ];
         bounds = [.. single.Select(b => new[] { b }), .. row.Length == 0 ? [] : new[] { row }];
         left = [.. bounds.Select(group => group.Select(b => b.Most).ToArray())];
@@ -107,9 +108,9 @@ internal sealed class Rooms
         var choices = Math.Max(1, agenda.Steps.Sum(step => step.Options.Length));
         var pieces = (int)Math.Clamp(MostWork / choices / (1 + (outlets?.Most ?? 0)), LeastPieces, MostPieces);
         return ByMost(sifted, outlets).Take(MostRooms).DefaultIfEmpty([outlets ?? new([], 0)])
-            .Select(group => group.Select(b => new Room(agenda, b, pieces, outlets, Shares.For(agenda, b, RoughPieces, outlets))).ToArray());
+            .Select(group => group.Select(b => clock.IsUp ? new Room(agenda, b, RoughPieces, outlets, equal) : new Room(agenda, b, pieces, outlets, Shares.For(agenda, b, RoughPieces, outlets))).ToArray());
 
         IEnumerable<Bound[]> ByMost(IEnumerable<Bound[]> some, Bound? with) => some.OrderBy(group => Rough(group, with));
-        long Rough(Bound[] group, Bound? with) => group.Max(b => new Room(agenda, b, RoughPieces, with, equal).Most(-1, -1));
+        long Rough(Bound[] group, Bound? with) => clock.IsUp ? 0 : group.Max(b => new Room(agenda, b, RoughPieces, with, equal).Most(-1, -1));
     }
 }

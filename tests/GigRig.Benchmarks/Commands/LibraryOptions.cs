@@ -9,7 +9,7 @@ internal sealed class LibraryOptions(string devicesName)
     private const int MostCount = 1000;
 
     private readonly Option<BoardSize> board = Options.Board();
-    private readonly Option<int> seed = Options.Number("--seed", "The first seed; each further problem takes the next one", 0, int.MaxValue - MostCount, 1);
+    public Option<int> Seed { get; } = Options.Number("--seed", "The first seed; each further problem takes the next one", 0, int.MaxValue - MostCount, 1);
     private readonly Option<int> count = Options.Number("--count", "How many problems", 1, MostCount, 1);
 
     public Option<int> Devices { get; } = Options.Number(devicesName, "Owned devices in each library", 1, 1000, 60);
@@ -18,12 +18,12 @@ internal sealed class LibraryOptions(string devicesName)
     {
         command.Add(Devices);
         command.Add(board);
-        command.Add(seed);
+        command.Add(Seed);
         command.Add(count);
     }
 
     public bool AreGivenIn(ParseResult asked) => asked.GetResult(Devices) is { Implicit: false };
 
     public GeneratedProblems Of(ParseResult asked) =>
-        new(asked.GetValue(Devices), asked.GetValue(board), asked.GetValue(seed), asked.GetValue(count));
+        new(asked.GetValue(Devices), asked.GetValue(board), asked.GetValue(Seed), asked.GetValue(count));
 }
