@@ -26,14 +26,15 @@ internal sealed class CpSatRun : IDisposable
 
     public long Value(LinearExpr expression) => solver.Value(expression);
 
-    public CpSolverStatus Solve(CpModel model, Clock clock, TimeSpan limit, int seed, string extra = "")
+    /// <param name="work">The most work, in the solver's own seconds: a count, not a time, so that a busy machine changes nothing. Null: whatever the clock allows.</param>
+    public CpSolverStatus Solve(CpModel model, Clock clock, TimeSpan? work, int seed, string extra = "")
     {
-        var left = clock.Left < limit ? clock.Left : limit;
-        if (left <= TimeSpan.Zero || clock.Cancel.IsCancellationRequested)
+        if (clock.IsUp || work <= TimeSpan.Zero)
             return Status = CpSolverStatus.Unknown;
+        var bounded = work is { } most ? string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{most.TotalSeconds:0.######}") : "";
         solver.StringParameters = string.Create(
             CultureInfo.InvariantCulture,
-            $"num_workers:1 random_seed:{seed} max_time_in_seconds:{left.TotalSeconds:0.###} {extra}");
+            $"num_workers:1 random_seed:{seed} max_time_in_seconds:{Math.Max(0.001, clock.Left.TotalSeconds):0.###} {bounded} {extra}");
         Timer? stopper = null;
         using var registration = clock.Cancel.Register(() => stopper = new Timer(_ => solver.StopSearch(), null, TimeSpan.Zero, StopEvery));
         try

@@ -23,6 +23,11 @@ public sealed record PlannerOptions
     /// <summary>How long one question of fit may take before it is left open, in the solver's own seconds of work. Never read as a no.</summary>
     public TimeSpan FitBudget { get; init; } = TimeSpan.FromSeconds(2);
 
+    /// <summary>
+    /// How long the solver may take to say a no once more in another way, in its own seconds of work. Null: as long as for the first time. What is not said again is not said.
+    /// </summary>
+    public TimeSpan? ConfirmBudget { get; init; }
+
     /// <summary>How many states of outlets one question of power may look at before it is left open.</summary>
     public int PowerStates { get; init; } = UsualPowerStates;
 

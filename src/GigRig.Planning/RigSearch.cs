@@ -131,7 +131,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
                 case ChoosingAnswer.OutOfTime:
                     return;
                 case ChoosingAnswer.Exhausted:
-                    IsClosed = openWants < 0 && (Best is not null || Model.IsSurelyExhausted(clock));
+                    IsClosed = openWants < 0 && (Best is not null || Model.IsSurelyExhausted(clock, options.ConfirmBudget));
                     return;
                 case ChoosingAnswer.Chosen { Choice: var choice } chosen when TryChoice(choice):
                     if (chosen.IsBest || options.FirstWillDo)

@@ -69,7 +69,9 @@ internal sealed class ChoosingModel
     }
 
     /// <summary>Whether, asked once more in another way, nothing at all can be chosen. A proof that reaches a musician rests on two runs.</summary>
-    public bool IsSurelyExhausted(Clock clock) => Solve(clock, null, out _, "cp_model_presolve:false") is ChoosingAnswer.Exhausted;
+    /// <param name="budget">The solver's seconds of work for it; null: whatever time is left.</param>
+    public bool IsSurelyExhausted(Clock clock, TimeSpan? budget) =>
+        Solve(clock, null, out _, "cp_model_presolve:false", budget) is ChoosingAnswer.Exhausted;
 
     /// <summary>The best set whose bodies cover no more than this share of the board: not the best of all, but likely to stand.</summary>
     public ChoosingAnswer ChooseWithin(double share, Clock clock)
@@ -114,14 +116,14 @@ internal sealed class ChoosingModel
         return answer!;
     }
 
-    private ChoosingAnswer Solve(Clock clock, LinearExpr? maximise, out long? bound, string parameters = Parameters)
+    private ChoosingAnswer Solve(Clock clock, LinearExpr? maximise, out long? bound, string parameters = Parameters, TimeSpan? work = null)
     {
         variables.Model.Model.Objective = null;
         variables.Model.Model.FloatingPointObjective = null;
         if (maximise is not null)
             variables.Model.Maximize(maximise);
         using var run = new CpSatRun();
-        run.Solve(variables.Model, clock, clock.Left, seed, parameters);
+        run.Solve(variables.Model, clock, work, seed, parameters);
 
         // A run that found nothing may not have got as far as a bound, and then reads as zero.
         bound = maximise is null || !run.HasSolution ? null : (long)Math.Floor(run.BestBound + 0.5);

@@ -1,10 +1,10 @@
-using System.Globalization;
 using Google.OrTools.Sat;
 
 namespace GigRig.Planning.Fitting;
 
 /// <summary>Decides whether things can all stand together, by search to the end.</summary>
-internal sealed class ExactFit(Surface surface, int seed)
+/// <param name="confirmBudget">What each further saying of a no may take; null: as much as the first.</param>
+internal sealed class ExactFit(Surface surface, int seed, TimeSpan? confirmBudget = null)
 {
     private enum Word
     {
@@ -21,9 +21,9 @@ internal sealed class ExactFit(Surface surface, int seed)
         if (word == Word.No)
         {
             // Releases of the solver have called solvable packings infeasible (google/or-tools#4537, #4546, #5274): a no counts once it is said again another way.
-            (word, standings) = Solve(shapes, clock, budget, seed + 1, "cp_model_presolve:false");
+            (word, standings) = Solve(shapes, clock, confirmBudget ?? budget, seed + 1, "cp_model_presolve:false");
             if (word == Word.Open)
-                (word, standings) = Solve(shapes, clock, budget, seed + 2, "cp_model_probing_level:0 symmetry_level:0 linearization_level:0");
+                (word, standings) = Solve(shapes, clock, confirmBudget ?? budget, seed + 2, "cp_model_probing_level:0 symmetry_level:0 linearization_level:0");
         }
 
         return word switch
@@ -46,9 +46,7 @@ internal sealed class ExactFit(Surface surface, int seed)
 
         KeepAlikeInOrder(geometry, shapes);
         using var run = new CpSatRun();
-
-        // Bounded by the solver's own count of work, so that a busy machine changes nothing.
-        return run.Solve(model, clock, clock.Left, runSeed, string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{budget.TotalSeconds:0.###} {extra}")) switch
+        return run.Solve(model, clock, budget, runSeed, extra) switch
         {
             CpSolverStatus.Optimal or CpSolverStatus.Feasible => (Word.Yes, [.. shapes.Select((_, i) => geometry.Read(run, i))]),
             CpSolverStatus.Infeasible => (Word.No, []),

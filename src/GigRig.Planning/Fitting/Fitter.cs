@@ -13,7 +13,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     private readonly QuickFit quick = new(surface, options.Seed);
     private readonly Rows rows = new(surface);
     private readonly TurningSearch turning = new(surface);
-    private readonly ExactFit exact = new(surface, options.Seed);
+    private readonly ExactFit exact = new(surface, options.Seed, options.ConfirmBudget);
     private readonly Dictionary<string, IReadOnlyList<(Shape Shape, Standing Standing)>> stands = new(StringComparer.Ordinal);
     private readonly HashSet<string> never = new(StringComparer.Ordinal);
 
