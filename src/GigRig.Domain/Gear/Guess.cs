@@ -29,4 +29,13 @@ public enum Guess
 
     /// <summary>Which outlets share a return.</summary>
     Returns,
+
+    /// <summary>What a lead is for.</summary>
+    LeadKind,
+
+    /// <summary>The plugs of a lead.</summary>
+    Plugs,
+
+    /// <summary>What an instrument is, and what it is wired like.</summary>
+    Family,
 }

@@ -4,8 +4,8 @@ using System.Text.RegularExpressions;
 namespace GigRig.Domain.Units;
 
 /// <summary>
-/// Lengths as people type and read them: <c>140</c>, <c>140 mm</c>, <c>14 cm</c>, <c>5.5 in</c>, <c>5 1/2"</c>, <c>5½″</c>; decimal point or decimal comma.
-/// One inch is 25.4 mm exactly (international yard and pound agreement of 1959; NIST SP 811, appendix B).
+/// Lengths as people type and read them: <c>140</c>, <c>140 mm</c>, <c>14 cm</c>, <c>5.5 in</c>, <c>5 1/2"</c>, <c>5½″</c>, <c>10 ft</c>; decimal point or decimal comma.
+/// One inch is 25.4 mm exactly, a foot twelve of it (international yard and pound agreement of 1959; NIST SP 811, appendix B).
 /// </summary>
 public static partial class LengthText
 {
@@ -65,11 +65,12 @@ public static partial class LengthText
         "mm" => 1m,
         "cm" => 10m,
         "m" => 1000m,
+        "ft" or "foot" or "feet" => 12 * MillimetresInAnInch,
         _ => MillimetresInAnInch,
     };
 
     /// <summary>A number, a fraction or both, then a unit. U+2033 is the double prime, U+201D the quotation mark that word processors put in its place.</summary>
-    [GeneratedRegex("""^(?:(?<number>\d{1,9}(?:[.,]\d{1,9})?|[.,]\d{1,9})|(?<whole>\d{1,9})?(?:(?<=\d)[ \u00A0-]+|(?<!\d))(?<top>\d{1,4})/(?<bottom>\d{1,4}))\s*(?<unit>mm|cm|m|in\.?|inch|inches|"|''|\u2033|\u201D)?$""", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
+    [GeneratedRegex("""^(?:(?<number>\d{1,9}(?:[.,]\d{1,9})?|[.,]\d{1,9})|(?<whole>\d{1,9})?(?:(?<=\d)[ \u00A0-]+|(?<!\d))(?<top>\d{1,4})/(?<bottom>\d{1,4}))\s*(?<unit>mm|cm|m|ft|foot|feet|in\.?|inch|inches|"|''|\u2033|\u201D)?$""", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
     /// <summary>One thousand in one country, one and no thousandths in the next.</summary>

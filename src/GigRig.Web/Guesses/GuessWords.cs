@@ -22,6 +22,8 @@ public static class GuessWords
         Guess.Overhang => "Overhang",
         Guess.Mount => "Where it sits",
         Guess.Returns => "Isolated outlets",
+        Guess.LeadKind => "Kind of lead",
+        Guess.Family => "Kind of instrument",
         _ => guess.ToString(),
     };
 
@@ -44,8 +46,19 @@ public static class GuessWords
         (Guess.Overhang, Board board) => $"Plugs may stick out {LengthText.Format(board.Overhang.Rear, unit)} at the rear, left and right, and not at all at the front.",
         (Guess.Mount, Supply supply) => supply.Mount == SupplyMount.Off ? "Taken as lying beside the board, where it takes no room. Give its size to put it under or on the board." : "Taken as sitting under the board, where it takes no room from the devices.",
         (Guess.Returns, _) => "Every outlet taken as having a return of its own. If outlets share one, a centre-positive device beside others on it would short the supply: its papers say which are isolated.",
+        (Guess.LeadKind, Lead lead) => $"Taken as {LeadOf(lead.Kind)}, by its name and length. It is wired with as that alone.",
+        (Guess.Plugs, Lead lead) => $"Taken as {PlugsOf(lead)}. Plugs that stick out more may not fit where things stand close.",
+        (Guess.Family, Instrument instrument) => $"Taken by its name as wired like a {Words.Of(instrument.Family).ToLowerInvariant()}. Basses keep their lows, keyboards give line level in stereo, and their chains are ordered and wired for that.",
         _ => "Taken as what is usual.",
     };
+
+    /// <summary>Such as <c>a patch lead</c>.</summary>
+    public static string LeadOf(LeadKind kind) => kind == LeadKind.Instrument ? "an instrument lead" : $"a {Words.Of(kind).ToLowerInvariant()} lead";
+
+    /// <summary>Such as <c>angled at both ends</c>.</summary>
+    public static string PlugsOf(Lead lead) => lead.FirstPlug == lead.SecondPlug
+        ? $"{Words.Of(lead.FirstPlug).ToLowerInvariant()} at both ends"
+        : $"{Words.Of(lead.FirstPlug).ToLowerInvariant()} at one end and {Words.Of(lead.SecondPlug).ToLowerInvariant()} at the other";
 
     private static string Size(Device device, LengthUnit unit)
     {

@@ -3,6 +3,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.Web.Shared;
 
 namespace GigRig.Web.Guesses;
@@ -23,6 +24,8 @@ internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDiction
     public ValueList<RigGuess> Find() =>
         new[] { Board(), Supply() }
             .Concat(rig.Placements.Select(placement => problem.FindDevice(placement.Id)).OfType<Device>().Select(Device))
+            .Append(Instrument())
+            .Append(Leads())
             .SelectMany(found => found)
             .OrderByDescending(found => found.Breaks)
             .ToValueList();
@@ -71,6 +74,24 @@ internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDiction
                 yield return new(supply.Id, supply.Name, guess, supply.Mount == SupplyMount.Off ? "taken as lying beside the board, where it takes no room." : "taken as fitting under the board.");
             else if (guess == Guess.Returns)
                 yield return Tried(supply.Id, guess, "if all its outlets share one return", WhatIf.WithOneReturn(problem));
+        }
+    }
+
+    private IEnumerable<RigGuess> Instrument() => problem.Instrument is { } instrument && Of(instrument.Id).Contains(Guess.Family)
+        ? [new(instrument.Id, instrument.Name, Guess.Family, $"taken as wired like a {Words.Of(instrument.Family).ToLowerInvariant()}; the chain and its leads go by that.")]
+        : [];
+
+    /// <summary>Of those the rig is wired with.</summary>
+    private IEnumerable<RigGuess> Leads()
+    {
+        if (!problem.Leads.Any(lead => Of(lead.Id).Count > 0))
+            yield break;
+        foreach (var (lead, _) in LeadPlan.Of(problem, rig).Used)
+        {
+            if (Of(lead.Id).Contains(Guess.LeadKind))
+                yield return new(lead.Id, lead.Name, Guess.LeadKind, $"taken as {GuessWords.LeadOf(lead.Kind)}.");
+            if (Of(lead.Id).Contains(Guess.Plugs))
+                yield return new(lead.Id, lead.Name, Guess.Plugs, $"taken as {GuessWords.PlugsOf(lead)}. Look before you count on it where things stand close.");
         }
     }
 

@@ -13,6 +13,8 @@ public sealed class KnownGuesses(GearStore gear)
         Note(await gear.DevicesAsync(cancel));
         Note(await gear.BoardsAsync(cancel));
         Note(await gear.SuppliesAsync(cancel));
+        Note(await gear.LeadsAsync(cancel));
+        Note(await gear.InstrumentsAsync(cancel));
         return known;
 
         void Note<T>(ValueList<Stored<OwnedGear<T>>> things)

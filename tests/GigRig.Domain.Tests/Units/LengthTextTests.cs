@@ -15,6 +15,9 @@ public sealed class LengthTextTests
     [InlineData("100 in", 2540)]
     [InlineData("12 in", 305)]
     [InlineData("36 in", 914)]
+    [InlineData("1 ft", 305)]
+    [InlineData("3 feet", 914)]
+    [InlineData("10 ft", 3048)]
     public void Inches_convert_as_published(string text, int millimetres) => Reads(text, LengthUnit.Millimetres, millimetres);
 
     [Theory]

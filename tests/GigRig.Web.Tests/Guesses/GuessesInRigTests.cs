@@ -86,6 +86,20 @@ public sealed class GuessesInRigTests
     }
 
     [Fact]
+    public void Leads_are_spoken_of_where_the_rig_is_wired_with_them()
+    {
+        var patch = new Lead(new("patch"), "Patch", LeadKind.Patch, 900.Mm, PlugShape.Angled, PlugShape.Angled, 4);
+        var spare = patch with { Id = new("spare"), Name = "Spare", Length = 10.Mm };
+        var draft = A.Draft().With(Meadow, A.Device("wall").Sized(70, 122).WithAudioJacks()) with { Leads = [patch, spare] };
+        var rig = A.Rig().Placing("meadow", 100, 20).Placing("wall", 220, 20).Chained("meadow wall");
+
+        var found = Assert.Single(Find(draft, rig, ("patch", Guess.Plugs), ("spare", Guess.Plugs)));
+
+        Assert.Equal("Patch", found.Name);
+        Assert.Contains("angled at both ends", found.Sentence);
+    }
+
+    [Fact]
     public void What_cannot_matter_is_left_out() =>
         Assert.Empty(Find(A.Draft().With(Meadow), A.Rig().Placing("meadow", 100, 20), ("meadow", Guess.Height), ("meadow", Guess.Mass), ("meadow", Guess.Switches), ("board", Guess.Overhang)));
 

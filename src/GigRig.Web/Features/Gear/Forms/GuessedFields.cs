@@ -21,6 +21,9 @@ internal static class GuessedFields
         ["overhang", ..] => [Guess.Overhang],
         ["mount", ..] => [Guess.Mount],
         ["outlets", _, "group"] => [Guess.Returns],
+        ["kind"] => [Guess.LeadKind, Guess.Family],
+        ["family"] => [Guess.Family],
+        ["firstPlug" or "secondPlug"] => [Guess.Plugs],
         _ => [],
     };
 }

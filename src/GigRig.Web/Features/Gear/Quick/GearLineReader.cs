@@ -17,12 +17,9 @@ public sealed record LineFault(LineField Field, string Sentence);
 public sealed record LineUnits(LengthUnit Length, decimal GramsInAMass = 1);
 
 /// <summary>Makes a whole thing out of one line; what the line does not say is filled in with what is usual, and marked as guessed.</summary>
-/// <remarks>Kinds that can be told in a line: devices, boards, supplies, amps, off-board items. The others have no facts that could be guessed.</remarks>
 public sealed class GearLineReader(RoleChoices roles, LineUnits units)
 {
     private readonly List<LineFault> faults = [];
-
-    public static IReadOnlyList<GearKind> Kinds { get; } = [.. GearKind.All.Where(kind => kind.Word is "device" or "board" or "supply" or "amp" or "off-board")];
 
     /// <summary>Null where something is wrong, with at least one fault; the first of each cell, as the next one often follows from it.</summary>
     public (NewGear? Gear, IReadOnlyList<LineFault> Faults) Read(GearLine line)
@@ -39,8 +36,12 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
             "supply" => Supply(line, name),
             "amp" => Amp(line, name),
             "off-board" => OffBoard(line, name),
+            "lead" => Lead(line, name),
+            "instrument" => Instrument(line, name),
             _ => Device(line, name),
         };
+        if (kind.Word != "lead" && line[LineField.Count] is { Length: > 0 } count and not "1")
+            Fault(LineField.Count, $"\"{count}\": leads alone are counted. Give every other thing a line of its own.");
         if (faults.Count == 0)
             faults.AddRange(complaints().Select(complaint => new LineFault(FieldOf(complaint.Path), complaint.Message)));
         return faults.Count > 0 ? (null, [.. faults.DistinctBy(fault => fault.Field)]) : (new(kind, name, thing, ownership with { Guesses = guesses }), []);
@@ -95,6 +96,27 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
         return (item, mass is null ? [Guess.Mass] : [], () => ThingCheck.Of(item));
     }
 
+    private (object, ValueList<Guess>, Func<IEnumerable<Complaint>>) Lead(GearLine line, string name)
+    {
+        // A table may have its length under the heading that is a depth for other things.
+        var field = line[LineField.Size].Length == 0 && line[LineField.Depth].Length > 0 ? LineField.Depth : LineField.Size;
+        if (!LeadText.TryParse(line[field], units.Length, out var count, out var length, out var error))
+            Fault(field, error);
+        if (line[LineField.Count] is { Length: > 0 } counted && !LeadText.TryCount(counted, out count, out error))
+            Fault(LineField.Count, error);
+        var known = new KnownOfLead(name, length) { Kind = KnownOfLead.NamedIn(line[LineField.Kind]), Plugs = LeadText.Plugs(line[LineField.Plugs], sentence => Fault(LineField.Plugs, sentence)), Count = count };
+        var (lead, guesses) = known.Fill(new("this"));
+        return (lead, guesses, () => ThingCheck.Of(lead));
+    }
+
+    private (object, ValueList<Guess>, Func<IEnumerable<Complaint>>) Instrument(GearLine line, string name)
+    {
+        var kind = line[LineField.Kind];
+        var known = new KnownOfInstrument(name) { Kind = KnownOfInstrument.NamedIn(kind) is null ? null : kind, Active = PickupText.Read(line[LineField.Pickup], sentence => Fault(LineField.Pickup, sentence)) };
+        var (instrument, guesses) = known.Fill(new("this"));
+        return (instrument, guesses, () => ThingCheck.Of(instrument));
+    }
+
     private KnownOfDevice Sized(KnownOfDevice known, GearLine line)
     {
         if (EnclosureShape.Find(line[LineField.Size]) is { } shape)
@@ -126,9 +148,9 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
         var word = line[LineField.Kind];
         if (word.Length == 0)
             return line[LineField.Outlets].Length > 0 ? GearKind.Of<Supply>() : GearKind.Of<Device>();
-        if (Kinds.FirstOrDefault(kind => new[] { kind.Word, kind.One, kind.Many }.Contains(word, StringComparer.OrdinalIgnoreCase)) is { } known)
+        if (KindText.Find(word) is { } known)
             return known;
-        Fault(LineField.Kind, $"\"{word}\" is not a kind that a line can tell. Give one of {string.Join(", ", Kinds.Select(kind => kind.One.ToLowerInvariant()))}; add others on their own page.");
+        Fault(LineField.Kind, $"\"{word}\" is not a kind of gear. Give one of {string.Join(", ", GearKind.All.Select(kind => kind.One.ToLowerInvariant()))}.");
         return GearKind.Of<Device>();
     }
 
@@ -178,7 +200,7 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
         var parts when parts.Contains("functions") => LineField.Roles,
         [.., "current"] => LineField.Draw,
         [.., "min" or "max"] => LineField.Volts,
-        [.., "width" or "depth"] => LineField.Size,
+        [.., "width" or "depth" or "length"] => LineField.Size,
         [.., "height"] => LineField.Height,
         [.., "mass"] => LineField.Mass,
         _ => LineField.Name,

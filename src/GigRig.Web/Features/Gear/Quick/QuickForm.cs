@@ -19,10 +19,14 @@ public sealed class QuickForm : LiveForm
 
     public string Outlets { get; set; } = "";
 
+    public string Plugs { get; set; } = "";
+
+    public string Pickup { get; set; } = "";
+
     public override string Title => Name;
 
     [JsonIgnore]
-    public bool HasSize => Kind is "device" or "board";
+    public bool HasSize => Kind is "device" or "board" or "lead";
 
     [JsonIgnore]
     public bool HasRoles => Kind is "device" or "amp" or "off-board";
@@ -32,6 +36,12 @@ public sealed class QuickForm : LiveForm
 
     [JsonIgnore]
     public bool HasOutlets => Kind == "supply";
+
+    [JsonIgnore]
+    public bool HasPlugs => Kind == "lead";
+
+    [JsonIgnore]
+    public bool HasPickup => Kind == "instrument";
 
     /// <summary>Knows the roles; null until the page is loaded.</summary>
     [JsonIgnore]
@@ -58,5 +68,7 @@ public sealed class QuickForm : LiveForm
         [LineField.Roles] = HasRoles ? Roles : "",
         [LineField.Draw] = HasDraw ? Draw : "",
         [LineField.Outlets] = HasOutlets ? Outlets : "",
+        [LineField.Plugs] = HasPlugs ? Plugs : "",
+        [LineField.Pickup] = HasPickup ? Pickup : "",
     });
 }

@@ -21,6 +21,9 @@ public sealed partial record TableColumn(string Heading, LineField? Field, strin
         [LineField.Draw] = ["draw", "current", "current draw", "consumption", "ma", "milliamps"],
         [LineField.Volts] = ["volts", "voltage", "v"],
         [LineField.Outlets] = ["outlets", "outlet", "outputs"],
+        [LineField.Plugs] = ["plug", "plugs", "ends", "plug ends"],
+        [LineField.Count] = ["count", "how many", "number", "quantity", "qty", "pieces"],
+        [LineField.Pickup] = ["pickup", "pickups"],
         [LineField.Status] = ["status", "state"],
         [LineField.Tags] = ["tag", "tags", "label", "labels"],
         [LineField.Value] = ["value", "price", "worth", "cost"],
@@ -48,7 +51,7 @@ public sealed partial record TableColumn(string Heading, LineField? Field, strin
         return Words.Where(field => field.Value.Contains(plain, StringComparer.OrdinalIgnoreCase)).Select(field => (LineField?)field.Key).FirstOrDefault();
     }
 
-    [GeneratedRegex("""^(?<word>.+?)\s*[\s,/(\[]\s*(?:in\s+)?(?<unit>mm|cm|in|inch|inches|"|g|kg|lbs?|oz|mA|A|V)\s*[)\]]?$""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""^(?<word>.+?)\s*[\s,/(\[]\s*(?:in\s+)?(?<unit>mm|cm|m|ft|in|inch|inches|"|g|kg|lbs?|oz|mA|A|V)\s*[)\]]?$""", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 
     [GeneratedRegex(@"^[\d.,]*\d(?:[ -]\d+[/⁄]\d+|[/⁄]\d+|\s?[½¼¾⅓⅔⅛⅜⅝⅞])?$")]

@@ -156,6 +156,7 @@ public sealed class TableImportState(GearStore gear, GearBatchStore batch, RoleS
         [
             .. library.Devices.Select(thing => Key<Device>(thing.Item.Thing.Name)), .. library.Boards.Select(thing => Key<Board>(thing.Item.Thing.Name)),
             .. library.Supplies.Select(thing => Key<Supply>(thing.Item.Thing.Name)), .. library.OffBoard.Select(thing => Key<OffBoardItem>(thing.Item.Thing.Name)),
+            .. library.Leads.Select(thing => Key<Lead>(thing.Item.Thing.Name)), .. library.Instruments.Select(thing => Key<Instrument>(thing.Item.Thing.Name)),
         ];
 
         static (string, string) Key<T>(string name) => (GearKind.Of<T>().Word, name.ToUpperInvariant());

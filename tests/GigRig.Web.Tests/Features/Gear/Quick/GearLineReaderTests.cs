@@ -50,6 +50,46 @@ public sealed class GearLineReaderTests
         Assert.Equal(["channel", "channel"], Assert.IsType<Amp>(Read((LineField.Kind, "amp"), (LineField.Name, "Combo"), (LineField.Roles, "clean, drive")).Thing).Functions.Select(function => function.Section));
 
     [Fact]
+    public void A_lead_is_its_length_with_what_it_is_for_and_its_plugs_guessed()
+    {
+        var gear = Read((LineField.Kind, "lead"), (LineField.Name, "Short one"), (LineField.Size, "6 x 15 cm"));
+
+        Assert.Equal(new Lead(new("this"), "Short one", LeadKind.Patch, 150.Mm, PlugShape.Angled, PlugShape.Angled, 6), gear.Thing);
+        Assert.Equal([Guess.LeadKind, Guess.Plugs], gear.Ownership.Guesses);
+    }
+
+    [Fact]
+    public void A_lead_that_says_all_has_no_guesses()
+    {
+        var gear = Read((LineField.Kind, "loop lead"), (LineField.Name, "To the amp"), (LineField.Depth, "3 m"), (LineField.Plugs, "straight to angled"), (LineField.Count, "2"));
+
+        Assert.Equal(new Lead(new("this"), "To the amp", LeadKind.Loop, 3000.Mm, PlugShape.Straight, PlugShape.Angled, 2), gear.Thing);
+        Assert.Empty(gear.Ownership.Guesses);
+    }
+
+    [Theory]
+    [InlineData("", null)]
+    [InlineData("Humbucker", false)]
+    [InlineData("single coil", false)]
+    [InlineData("active", true)]
+    public void An_instrument_is_its_name_and_what_its_pickup_is(string pickup, bool? active)
+    {
+        var gear = Read((LineField.Kind, "instrument"), (LineField.Name, "Old bass"), (LineField.Pickup, pickup));
+
+        Assert.Equal(new Instrument(new("this"), "Old bass", "Bass", InstrumentFamily.Bass) { Pickup = new(Active: active) }, gear.Thing);
+        Assert.Equal([Guess.Family], gear.Ownership.Guesses);
+    }
+
+    [Theory]
+    [InlineData("guitar cable", "lead")]
+    [InlineData("Patch leads", "lead")]
+    [InlineData("bass guitar", "instrument")]
+    [InlineData("Synth", "instrument")]
+    [InlineData("bass amp", null)]
+    [InlineData("power supply", null)]
+    public void A_kind_may_be_said_more_narrowly(string text, string? kind) => Assert.Equal(kind, KindText.Find(text)?.Word);
+
+    [Fact]
     public void What_is_kept_beside_the_facts_comes_along()
     {
         var own = Read((LineField.Name, "Meadow"), (LineField.Status, "lent out"), (LineField.Tags, "loud, Loud; small"), (LineField.Value, "99,50"), (LineField.Note, "=1+1")).Ownership;
@@ -70,9 +110,29 @@ public sealed class GearLineReaderTests
     [InlineData(LineField.Kind, "spaceship", "\"spaceship\" is not a kind")]
     [InlineData(LineField.Status, "lost", "\"lost\" is not a status")]
     [InlineData(LineField.Value, "much", "\"much\" is not an amount")]
+    [InlineData(LineField.Count, "2", "\"2\": leads alone are counted")]
     public void A_cell_that_will_not_do_is_named_with_value_and_limit(LineField field, string text, string complaint)
     {
         var cells = new Dictionary<LineField, string> { [LineField.Name] = "Meadow", [LineField.Width] = "70", [LineField.Depth] = "122" };
+        cells[field] = text;
+
+        var (gear, faults) = reader.Read(new(cells));
+
+        Assert.Null(gear);
+        Assert.Contains(complaint, Assert.Single(faults).Sentence);
+    }
+
+    [Theory]
+    [InlineData("lead", LineField.Size, "", "\"\" does not say how long")]
+    [InlineData("lead", LineField.Size, "short", "\"short\" does not say how long")]
+    [InlineData("lead", LineField.Size, "1000 x 15 cm", "\"1000\" is not a count. Type a whole number from 1 to 999")]
+    [InlineData("lead", LineField.Size, "200 m", "100000 mm")]
+    [InlineData("lead", LineField.Count, "many", "\"many\" is not a count")]
+    [InlineData("lead", LineField.Plugs, "round", "\"round\" does not say plugs")]
+    [InlineData("instrument", LineField.Pickup, "loud", "\"loud\" is no pickup")]
+    public void A_cell_of_a_lead_or_an_instrument_that_will_not_do_is_named(string kind, LineField field, string text, string complaint)
+    {
+        var cells = new Dictionary<LineField, string> { [LineField.Kind] = kind, [LineField.Name] = "It", [LineField.Size] = "15 cm" };
         cells[field] = text;
 
         var (gear, faults) = reader.Read(new(cells));

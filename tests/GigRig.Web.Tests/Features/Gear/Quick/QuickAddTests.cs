@@ -58,6 +58,28 @@ public sealed class QuickAddTests : PageTest
     }
 
     [Fact]
+    public async Task Leads_come_in_by_length_and_their_guessed_plugs_end_when_typed()
+    {
+        var page = Render<GearListPage>();
+        page.WaitForElement("input[value=lead]").Change("lead");
+        Type(page, "name", "Patch");
+        Type(page, "size", "6 x 15 cm");
+        page.Find("form").Submit();
+
+        page.WaitForAssertion(() => Assert.Contains("Guessed: kind of lead, plugs", page.Find(".gr-quickdone").TextContent.ReplaceLineEndings(" ")));
+        Assert.Contains("Taken as a patch lead", page.Find(".gr-quickdone").TextContent);
+        var stored = Assert.Single(await Library.Gear.LeadsAsync(Cancel));
+        Assert.Equal(6, stored.Item.Thing.Count);
+
+        var item = Render<GearItemPage>(p => p.Add(item => item.Kind, "lead").Add(item => item.Id, stored.Id.ToString()));
+        item.WaitForElement("button[aria-label='Kind of lead: that is right']").Click();
+        item.WaitForAssertion(() => Assert.Contains("angled at both ends", item.Markup));
+        item.FindAll("button").Single(button => button.TextContent.Trim() == "Save").Click();
+        item.WaitForAssertion(() => Assert.Equal(GigRigUrls.Gear, Address));
+        Assert.Equal([Guess.Plugs], Assert.Single(await Library.Gear.LeadsAsync(Cancel)).Item.Ownership.Guesses);
+    }
+
+    [Fact]
     public async Task Editing_a_guessed_field_ends_its_guess_and_confirming_ends_another()
     {
         await Library.Gear.AddAsync(new Domain.Guessing.KnownOfDevice("Meadow").Fill(new("m")).Device, new Ownership { Guesses = [Guess.Height, Guess.Mass, Guess.Draw] }, Cancel);

@@ -101,11 +101,46 @@ public sealed class QuickTextsTests
         Assert.Contains(complaint, error);
     }
 
+    /// <summary>A foot is 304.8 mm and an inch 25.4 mm, exactly (NIST SP 811, appendix B).</summary>
+    [Theory]
+    [InlineData("15 cm", 1, 150)]
+    [InlineData("6 x 15 cm", 6, 150)]
+    [InlineData("6×6 in", 6, 152)]
+    [InlineData("2 of 10 ft", 2, 3048)]
+    [InlineData("4 pcs 0.3 m", 4, 300)]
+    [InlineData("150", 1, 150)]
+    public void Leads_are_counted_and_long(string text, int count, int millimetres)
+    {
+        Assert.True(LeadText.TryParse(text, LengthUnit.Millimetres, out var counted, out var length, out var error), error);
+        Assert.Equal((count, millimetres.Mm), (counted, length));
+    }
+
+    [Theory]
+    [InlineData("angled", PlugShape.Angled, PlugShape.Angled)]
+    [InlineData("Straight/Angled", PlugShape.Straight, PlugShape.Angled)]
+    [InlineData("right-angled to straight", PlugShape.Angled, PlugShape.Straight)]
+    [InlineData("right angle plugs", PlugShape.Angled, PlugShape.Angled)]
+    [InlineData("slim at both ends", null, null)]
+    [InlineData("slim, both ends", PlugShape.Slim, PlugShape.Slim)]
+    [InlineData("flat and flat and flat", null, null)]
+    [InlineData("ends", null, null)]
+    public void Plugs_are_said_for_one_end_or_both(string text, PlugShape? first, PlugShape? second)
+    {
+        var heard = "";
+        var plugs = LeadText.Plugs(text, sentence => heard = sentence);
+
+        Assert.Equal((first, second), (plugs?.First, plugs?.Second));
+        Assert.Equal(plugs is null, heard.Contains(text, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void No_text_makes_them_fail() => Gen.String.Sample(text =>
     {
         OutletsText.TryParse(text, out _, out _);
         MassText.TryParse(text, 1, out _, out _);
+        LeadText.TryParse(text, LengthUnit.Millimetres, out _, out _, out _);
+        LeadText.Plugs(text, _ => { });
+        PickupText.Read(text, _ => { });
         RolesText.TryParse(text, Roles, out _, out _);
         CurrentText.Read(text, _ => { });
     });

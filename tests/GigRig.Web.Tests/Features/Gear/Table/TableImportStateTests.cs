@@ -150,6 +150,20 @@ public sealed class TableImportStateTests : IAsyncLifetime
         Assert.Equal(3, state.ToAdd.Count());
     }
 
+    /// <summary>0.5 ft are 152 mm, 10 ft 3048 mm (304.8 mm exactly; NIST SP 811, appendix B).</summary>
+    [Fact]
+    public async Task Leads_and_instruments_come_in_too()
+    {
+        await LookAtAsync("Kind;Name;Length (ft);Qty;Plugs;Pickup\npatch lead;Short;0.5;6;angled;\ninstrument lead;Long;10;;;\nelectric bass;Low one;;;;active\n");
+        await state.ImportAsync();
+
+        var leads = (await library.Gear.LeadsAsync(Cancel)).Select(lead => lead.Item).OrderBy(lead => lead.Thing.Length).ToList();
+        Assert.Equal([(LeadKind.Patch, 152.Mm, 6), (LeadKind.Instrument, 3048.Mm, 1)], leads.Select(lead => (lead.Thing.Kind, lead.Thing.Length, lead.Thing.Count)));
+        Assert.Equal([[], [Guess.Plugs]], leads.Select(lead => lead.Ownership.Guesses));
+        var bass = Assert.Single(await library.Gear.InstrumentsAsync(Cancel)).Item.Thing;
+        Assert.Equal(("electric bass", InstrumentFamily.Bass, true), (bass.Kind, bass.Family, bass.Pickup.Active));
+    }
+
     [Fact]
     public async Task Something_too_large_is_refused_with_the_limit()
     {
