@@ -19,8 +19,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     private const double SearchShare = 0.6;
 
     private readonly RigBuilder builder = new(question, options, clock);
-    private readonly Lazy<ChoosingModel> model = new(() => new(question, options.Seed, clock));
     private readonly List<Choice> answered = [];
+    private ChoosingModel? model;
 
     /// <summary>The most that any set could cover.</summary>
     private long wantsBound = AllWants(question);
@@ -31,14 +31,14 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     public Fitter Fitter => fitter;
 
     /// <summary>Made when it is first asked: a first rig should not wait for it.</summary>
-    private ChoosingModel Model => model.Value;
+    private ChoosingModel Model => model ??= MakeModel();
 
     public Proposal? Best { get; private set; }
 
     /// <summary>Whether nothing better is left, nor anything set aside that might be.</summary>
     public bool IsClosed { get; private set; }
 
-    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Min(KnownBound, Math.Max(Math.Max(model.IsValueCreated ? Math.Min(Model.WantsBound, wantsBound) : wantsBound, openWants), Best?.Score.Wants ?? 0));
+    public long Bound => IsClosed ? Best?.Score.Wants ?? 0 : Math.Min(KnownBound, Math.Max(Math.Max(Math.Min(model?.WantsBound ?? wantsBound, wantsBound), openWants), Best?.Score.Wants ?? 0));
 
     /// <summary>What was proved before.</summary>
     public long KnownBound { get; init; } = long.MaxValue;
@@ -50,12 +50,10 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         question.Problem.Event.Needs.Where(n => n.Level == NeedLevel.Want).Sum(n => (long)n.Weight)
         + question.Problem.Event.Sounds.Where(s => s.Level == NeedLevel.Want).Sum(s => (long)s.Weight);
 
-    /// <summary>Sets that were answered already.</summary>
-    public void Exclude(Choice choice)
-    {
-        answered.Add(choice);
-        Model.NoGoods.ForbidOnly(choice);
-    }
+    /// <summary>
+    /// Proposed already: whatever is looked for now leaves something of it at home. Otherwise the same with something useless beside would come next.
+    /// </summary>
+    public void Exclude(Choice choice) => answered.Add(choice);
 
     public Choice? BestChoice { get; private set; }
 
@@ -73,12 +71,22 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     {
         if (Best is null && answered.Count == 0)
             BeginQuickly();
-        if (clock.IsUp || (Best is not null && options.FirstWillDo))
+        if (IsOver)
             return;
-        if (answered.Count == 0 && !options.FirstWillDo && SearchSets())
+        if (SearchSets())
             IsClosed = openWants < 0;
-        else
+        else if (!IsOver)
             AskTheModel();
+    }
+
+    private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo);
+
+    private ChoosingModel MakeModel()
+    {
+        var made = new ChoosingModel(question, options.Seed, clock);
+        foreach (var choice in answered)
+            made.NoGoods.ForbidAllOf(choice);
+        return made;
     }
 
     /// <summary>Our own search through the sets; false where it did not get to the end.</summary>
@@ -92,10 +100,17 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
             return false;
         search = new SetSearch(question, fitter.Turning, nodes, within, parts.MayDo, (choice, wants) =>
         {
+            if (answered.Any(choice.Holds))
+                return;
             TryOut(choice, wants, parts.TurnedOf(choice.Devices));
             if (Best is { } better)
                 search!.MustBeat(better.Score);
-        });
+        })
+        {
+            // What was proposed may hold one of two alike things.
+            KeepsLikesInOrder = answered.Count == 0,
+            IsEnough = () => IsOver,
+        };
         if (Best is { } known)
             search.MustBeat(known.Score);
         wantsBound = Math.Min(wantsBound, search.WantsBound);
@@ -230,7 +245,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
         var standings = placed.Select((s, position) => s with { Item = position })
             .Concat(layout.Standings.Where(s => s.Item == choice.Devices.Count).Select(s => s with { Item = placed.Length }))
             .ToArray();
-        if (answered.Any(part.IsOfSameThings))
+        if (answered.Any(part.Holds))
             return;
         if (Feed(part.Devices) is { } feeds && builder.TryBuild(part, standings, feeds) is { } proposal)
             Accept(proposal, part);
@@ -242,8 +257,7 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
             return true;
         Best = proposal;
         BestChoice = choice;
-        if (model.IsValueCreated)
-            Model.MustBeat(proposal.Score);
+        model?.MustBeat(proposal.Score);
         Found?.Invoke(proposal);
         return true;
     }

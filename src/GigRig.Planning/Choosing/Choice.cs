@@ -6,7 +6,8 @@ namespace GigRig.Planning.Choosing;
 /// <param name="Standings">Where they stand, by their positions in <c>Question.ShapesOf</c>; null where the model did not place them.</param>
 internal sealed record Choice(IReadOnlyList<int> Devices, IReadOnlyList<int> OffBoard, IReadOnlyList<Standing>? Standings = null)
 {
-    public bool IsOfSameThings(Choice other) => Devices.ToHashSet().SetEquals(other.Devices) && OffBoard.ToHashSet().SetEquals(other.OffBoard);
+    /// <summary>Whether everything of another is in it.</summary>
+    public bool Holds(Choice other) => other.Devices.All(Devices.Contains) && other.OffBoard.All(OffBoard.Contains);
 }
 
 /// <summary>How a round of choosing ended.</summary>

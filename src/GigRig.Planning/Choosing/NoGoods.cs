@@ -37,15 +37,9 @@ internal sealed class NoGoods(ChoiceVariables variables)
         variables.Model.AddBoolOr(variables.Devices.Select((y, i) => taken.Contains(i) ? y.Not() : y));
     }
 
-    /// <summary>This choice with its off-board things, and no other.</summary>
-    public void ForbidOnly(Choice choice)
-    {
-        var items = choice.OffBoard.ToHashSet();
-        var devices = choice.Devices.ToHashSet();
-        variables.Model.AddBoolOr(
-            variables.Devices.Select((y, i) => devices.Contains(i) ? y.Not() : y)
-                .Concat(variables.OffBoard.Select((z, i) => items.Contains(i) ? z.Not() : z)));
-    }
+    /// <summary>Everything of this choice together, whatever else is taken.</summary>
+    public void ForbidAllOf(Choice choice) => variables.Model.AddBoolOr(
+        [.. choice.Devices.Select(i => variables.Devices[i].Not()), .. choice.OffBoard.Select(i => variables.OffBoard[i].Not()), variables.Always.Not()]);
 
     private void Forbid(IReadOnlyList<int> devices, Func<Candidate, string> kindOf, Func<Candidate, Candidate, bool> isAtLeast)
     {

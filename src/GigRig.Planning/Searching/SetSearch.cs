@@ -50,7 +50,13 @@ internal sealed class SetSearch
     public static int NodesFor(Question question, PlannerOptions options, bool areRows) =>
         areRows ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes / NodesFewer : 0;
 
-    private bool IsUp => nodes > mostNodes || tries > mostNodes / NodesATry || clock.IsUp;
+    private bool IsUp => nodes > mostNodes || tries > mostNodes / NodesATry || clock.IsUp || IsEnough();
+
+    /// <summary>Whether one of two alike things stands for both. Not where sets are passed over that hold only one of them.</summary>
+    public bool KeepsLikesInOrder { get; init; } = true;
+
+    /// <summary>Whether what was tried out so far will do.</summary>
+    public Func<bool> IsEnough { get; init; } = () => false;
 
     /// <summary>Where the worth leaves out a tier, what looks equal may still be better.</summary>
     private bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
@@ -133,7 +139,7 @@ internal sealed class SetSearch
     }
 
     /// <summary>Things alike are taken in their order.</summary>
-    private bool IsBeforeItsLike(int thing) => agenda.LikeBefore[thing] is >= 0 and var like && !isIn[like];
+    private bool IsBeforeItsLike(int thing) => KeepsLikesInOrder && agenda.LikeBefore[thing] is >= 0 and var like && !isIn[like];
 
     private void Branch(int s, long value, Step step, int chosen, int standing)
     {

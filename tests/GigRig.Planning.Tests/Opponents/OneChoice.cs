@@ -7,6 +7,8 @@ namespace GigRig.Planning.Tests.Opponents;
 /// <param name="Missing">How many musts, needs and sounds, it does not meet.</param>
 internal sealed record OneChoice(IReadOnlyList<Device> Devices, IReadOnlyList<OffBoardItem> OffBoard, int Missing, long Wants, int Rating, int Mass)
 {
+    public HashSet<GearId> Things => [.. Devices.Select(d => d.Id), .. OffBoard.Select(i => i.Id)];
+
     public NaiveScore Score => new(Wants, Rating, Devices.Count, Mass);
 
     /// <summary>Smaller is better.</summary>
