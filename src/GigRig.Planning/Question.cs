@@ -1,4 +1,5 @@
 using GigRig.Domain;
+using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Planning.Fitting;
@@ -70,6 +71,11 @@ internal sealed class Question
 
     /// <summary>Board, supply and amp: carried whatever is chosen. Grams.</summary>
     public int FixedMass => Problem.Board.Mass.Value + (Problem.Supply?.Mass.Value ?? 0) + (Problem.Amp?.Mass.Value ?? 0);
+
+    /// <summary>The weight of everything that is wanted.</summary>
+    public long AllWants =>
+        Problem.Event.Needs.Where(n => n.Level == NeedLevel.Want).Sum(n => (long)n.Weight)
+        + Problem.Event.Sounds.Where(s => s.Level == NeedLevel.Want).Sum(s => (long)s.Weight);
 
     /// <summary>Candidates and off-board things in one count: candidates first. -1 for the amp.</summary>
     public int ThingOf(Performer performer) => performer.Kind switch

@@ -1,4 +1,3 @@
-using GigRig.Domain.Events;
 using GigRig.Domain.Rigs;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
@@ -23,15 +22,15 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     private ChoosingModel? model;
 
     /// <summary>The most that any set could cover.</summary>
-    private long wantsBound = AllWants(question);
+    private long wantsBound = question.AllWants;
 
     /// <summary>The most that sets of unknown standing could cover; they were set aside, not ruled out.</summary>
-    private long openWants = question.ListsEveryFeed ? -1 : AllWants(question);
+    private long openWants = question.ListsEveryFeed ? -1 : question.AllWants;
 
     public Fitter Fitter => fitter;
 
     /// <summary>Made when it is first asked: a first rig should not wait for it.</summary>
-    private ChoosingModel Model => model ??= MakeModel();
+    private ChoosingModel Model => model ??= new(question, options.Seed, clock, answered);
 
     public Proposal? Best { get; private set; }
 
@@ -45,10 +44,6 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     /// <summary>Called with each better rig.</summary>
     public Action<Proposal>? Found { get; init; }
-
-    private static long AllWants(Question question) =>
-        question.Problem.Event.Needs.Where(n => n.Level == NeedLevel.Want).Sum(n => (long)n.Weight)
-        + question.Problem.Event.Sounds.Where(s => s.Level == NeedLevel.Want).Sum(s => (long)s.Weight);
 
     /// <summary>
     /// Proposed already: whatever is looked for now leaves something of it at home. Otherwise the same with something useless beside would come next.
@@ -80,14 +75,6 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
     }
 
     private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo);
-
-    private ChoosingModel MakeModel()
-    {
-        var made = new ChoosingModel(question, options.Seed, clock);
-        foreach (var choice in answered)
-            made.NoGoods.ForbidAllOf(choice);
-        return made;
-    }
 
     /// <summary>Our own search through the sets; false where it did not get to the end.</summary>
     private bool SearchSets()
@@ -165,15 +152,8 @@ internal sealed class RigSearch(Question question, PlannerOptions options, Fitte
 
     private void BeginQuickly()
     {
-        foreach (var (proposal, choice) in new KnownRigs(question, builder, clock).In(options.Memory))
+        foreach (var (proposal, choice) in new QuickRigs(question, builder, options, clock).All().TakeWhile(_ => Best is null || !options.FirstWillDo))
             Accept(proposal, choice);
-        foreach (var (choice, standings, feeds) in new FirstRig(question, options, clock).Find())
-        {
-            if (builder.TryBuild(choice, standings, feeds) is { } proposal)
-                Accept(proposal, choice);
-            if (Best is not null && options.FirstWillDo)
-                return;
-        }
     }
 
     /// <summary>Where the best set on paper does not stand, ever fuller boards give a rig to show and to beat.</summary>

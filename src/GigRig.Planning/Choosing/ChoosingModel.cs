@@ -18,7 +18,8 @@ internal sealed class ChoosingModel
     private readonly int seed;
     private GeometryModel? geometry;
 
-    public ChoosingModel(Question question, int seed, Clock clock)
+    /// <param name="answered">No set is chosen that holds all of one of these.</param>
+    public ChoosingModel(Question question, int seed, Clock clock, IEnumerable<Choice> answered)
     {
         this.seed = seed;
         variables = new(question, clock);
@@ -30,6 +31,8 @@ internal sealed class ChoosingModel
         RowParts.Add(variables);
         objective = new(variables, coverage);
         NoGoods = new(variables);
+        foreach (var choice in answered)
+            NoGoods.ForbidAllOf(choice);
         WantsBound = objective.MostWants;
     }
 
