@@ -15,9 +15,10 @@ public sealed record WiredHop(Hop Hop, LeadRoute? Route, Millimetres Needed, Lea
 
 /// <summary>
 /// The owned lead for each hop: the most hops served that can be, then the least cable left over. A lead serves a hop of its kind that it is long enough for and whose
-/// jacks have room for its plugs. Follows from problem and rig alone, so that a rig re-wires itself when something is moved.
+/// jacks have room for its plugs. Follows from problem and rig alone, so that a rig re-wires itself when something is moved. Worked out once for all that speaks of leads.
 /// </summary>
-public sealed record LeadPlan(ValueList<WiredHop> Hops)
+/// <param name="Hops">In the order of the signal.</param>
+public sealed record LeadPlan(RigProblem Problem, Rig Rig, ValueList<WiredHop> Hops)
 {
     /// <summary>What must be bought or made.</summary>
     public IEnumerable<WiredHop> Missing => Hops.Where(hop => hop.IsMissing);
@@ -32,7 +33,7 @@ public sealed record LeadPlan(ValueList<WiredHop> Hops)
         var asking = hops.Where(hop => hop.Hop.NeedsOwnedLead).ToList();
         var leads = LeadMatching.Of(asking, problem.Leads, new PlugRoom(problem, rig));
         var given = asking.Zip(leads).ToDictionary(pair => pair.First.Hop, pair => pair.Second);
-        return new(hops.Select(hop => hop with { Lead = given.GetValueOrDefault(hop.Hop) }).ToValueList());
+        return new(problem, rig, hops.Select(hop => hop with { Lead = given.GetValueOrDefault(hop.Hop) }).ToValueList());
     }
 
     private static Millimetres NeededFor(Hop hop, LeadRoute? route, WiringAllowances wiring) => (hop.Kind, route) switch

@@ -60,12 +60,12 @@ public sealed record LeadTone(LongLead Lead, ValueList<ToneCase> Cases)
     public const int Buffer = 1000;
 
     /// <summary>Null where no magnetic pickup drives the lead: an active instrument or a keyboard, or nothing is wired.</summary>
-    public static LeadTone? Of(RigProblem problem, Rig rig)
+    public static LeadTone? Of(LeadPlan plan)
     {
-        var pickup = problem.Instrument?.Pickup ?? Pickup.Unknown;
-        if (pickup.Active == true || problem.Instrument?.Family == InstrumentFamily.Keyboard)
+        var pickup = plan.Problem.Instrument?.Pickup ?? Pickup.Unknown;
+        if (pickup.Active == true || plan.Problem.Instrument?.Family == InstrumentFamily.Keyboard)
             return null;
-        var lead = LongLead.Of(problem, rig);
+        var lead = LongLead.Of(plan);
         if (lead.Pieces.Count == 0)
             return null;
         var first = lead.Pieces[0];

@@ -20,11 +20,11 @@ public sealed record LongLead(ValueList<LeadPiece> Pieces, int Boxes, GearId? Bu
     public Millimetres Length => Pieces.Aggregate(Millimetres.Zero, (sum, piece) => sum + piece.Length);
 
     /// <summary>Of each lead the owned one that serves it, or the length it needs. Of a stereo pair only one side counts.</summary>
-    public static LongLead Of(RigProblem problem, Rig rig)
+    public static LongLead Of(LeadPlan plan)
     {
         var pieces = new List<LeadPiece>();
         var from = (HopThing.Instrument, (GearId?)null);
-        var hops = LeadPlan.Of(problem, rig).Hops.Where(hop => hop.Hop.From.Number == 0).ToList();
+        var hops = plan.Hops.Where(hop => hop.Hop.From.Number == 0).ToList();
         while (hops.Find(hop => Begins(hop.Hop.From, from)) is { } next)
         {
             hops.Remove(next);
@@ -32,7 +32,7 @@ public sealed record LongLead(ValueList<LeadPiece> Pieces, int Boxes, GearId? Bu
             if (next.Hop.To.Thing != HopThing.Device)
                 break;
             var id = next.Hop.To.Id!.Value;
-            if (problem.FindDevice(id)!.Bypass == Bypass.Buffered)
+            if (plan.Problem.FindDevice(id)!.Bypass == Bypass.Buffered)
                 return new(pieces.ToValueList(), pieces.Count - 1, id);
             from = (HopThing.Device, id);
         }

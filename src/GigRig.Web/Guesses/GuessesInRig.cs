@@ -18,8 +18,11 @@ public sealed record RigGuess(GearId Thing, string Name, Guess Guess, string Sen
 /// </summary>
 /// <param name="guesses">Of every stored thing, under the name it goes by in problems.</param>
 /// <param name="unit">The owner's. What the rule book says is quoted as it says it, in millimetres.</param>
-internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDictionary<GearId, ValueList<Guess>> guesses, LengthUnit unit)
+internal sealed class GuessesInRig(LeadPlan plan, IReadOnlyDictionary<GearId, ValueList<Guess>> guesses, LengthUnit unit)
 {
+    private readonly RigProblem problem = plan.Problem;
+    private readonly Rig rig = plan.Rig;
+
     /// <summary>Those that would break the rig first.</summary>
     public ValueList<RigGuess> Find() =>
         new[] { Board(), Supply() }
@@ -84,9 +87,7 @@ internal sealed class GuessesInRig(RigProblem problem, Rig rig, IReadOnlyDiction
     /// <summary>Of those the rig is wired with.</summary>
     private IEnumerable<RigGuess> Leads()
     {
-        if (!problem.Leads.Any(lead => Of(lead.Id).Count > 0))
-            yield break;
-        foreach (var (lead, _) in LeadPlan.Of(problem, rig).Used)
+        foreach (var (lead, _) in plan.Used)
         {
             if (Of(lead.Id).Contains(Guess.LeadKind))
                 yield return new(lead.Id, lead.Name, Guess.LeadKind, $"taken as {GuessWords.LeadOf(lead.Kind)}.");

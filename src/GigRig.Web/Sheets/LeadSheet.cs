@@ -18,9 +18,9 @@ public sealed record LeadLine(string Mark, string From, string To, string Needed
 /// <param name="Basis">What the needed lengths rest on; a rule of thumb.</param>
 public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Shopping, string Basis)
 {
-    public static LeadSheet Of(RigProblem problem, Rig rig, LengthUnit unit = LengthUnit.Millimetres)
+    public static LeadSheet Of(LeadPlan plan, LengthUnit unit)
     {
-        var (plan, numbers, marks) = (LeadPlan.Of(problem, rig), RigNumbers.Of(rig), 0);
+        var (problem, numbers, marks) = (plan.Problem, RigNumbers.Of(plan.Rig), 0);
         return new(plan.Hops.Select(LineOf).ToValueList(), Missing(plan, unit).ToValueList(), BasisOf(problem.Options.Wiring, unit));
 
         LeadLine LineOf(WiredHop wired) => new(
@@ -33,8 +33,9 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
     }
 
     private static string BasisOf(WiringAllowances wiring, LengthUnit unit) =>
-        $"A patch lead needs its way around the bodies, {LengthText.Format(wiring.Bend, unit)} of bend at each end and {LengthText.Format(wiring.Slack, unit)} of slack. "
-        + "Common practice; change it on the page of the rig under Lengths to allow for.";
+        $"A patch lead needs its way around the bodies, {LengthText.Format(wiring.Bend, unit)} of bend at each end and {LengthText.Format(wiring.Slack, unit)} of slack; "
+        + $"a long one {LeadWords.Length(wiring.ToBoard, unit)} from the instrument to the board, {LeadWords.Length(wiring.ToAmp, unit)} from there to the amp or the desk. "
+        + "Common practice, no source; change it on the page of the rig under Lengths to allow for.";
 
     /// <summary>What is missing, by what to get.</summary>
     internal static IEnumerable<PackLine> Missing(LeadPlan plan, LengthUnit unit) =>

@@ -17,8 +17,10 @@ public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Lea
 {
     private const int SpareInstrumentLeads = 2;
 
-    public static PackSheet Of(RigProblem problem, Rig rig) =>
-        new(GearOf(problem, rig).ToValueList(), LeadsOf(problem, rig).Where(line => line.Count > 0).ToValueList(), problem.MassCarried(rig));
+    public static PackSheet Of(LeadPlan plan, LengthUnit unit) => new(
+        GearOf(plan.Problem, plan.Rig).ToValueList(),
+        LeadsOf(plan, unit).Where(line => line.Count > 0).ToValueList(),
+        plan.Problem.MassCarried(plan.Rig));
 
     private static IEnumerable<PackLine> GearOf(RigProblem problem, Rig rig)
     {
@@ -33,12 +35,12 @@ public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Lea
             yield return new(1, item.Name);
     }
 
-    private static IEnumerable<PackLine> LeadsOf(RigProblem problem, Rig rig)
+    private static IEnumerable<PackLine> LeadsOf(LeadPlan plan, LengthUnit unit)
     {
-        var plan = LeadPlan.Of(problem, rig);
+        var (problem, rig) = (plan.Problem, plan.Rig);
         foreach (var (lead, count) in plan.Used)
-            yield return new(count, $"{lead.Name}, {LeadWords.Length(lead.Length, LengthUnit.Millimetres)}");
-        foreach (var missing in LeadSheet.Missing(plan, LengthUnit.Millimetres))
+            yield return new(count, $"{lead.Name}, {LeadWords.Length(lead.Length, unit)}");
+        foreach (var missing in LeadSheet.Missing(plan, unit))
             yield return missing with { Name = $"{missing.Name}, to buy or make" };
         // Common practice, no published figure: two or three instrument leads and at least one patch lead to spare.
         yield return new(plan.Hops.Any(hop => hop.Hop.Kind == HopKind.Instrument) ? SpareInstrumentLeads : 0, "spare instrument lead");

@@ -14,7 +14,7 @@ public sealed class LeadToneTests
     [Fact]
     public void A_known_pickup_on_a_known_lead_resonates_at_one_place()
     {
-        var tone = LeadTone.Of(Draft(Guitar, 6000, 125).Problem(), A.Rig())!;
+        var tone = LeadTone.Of(LeadPlan.Of(Draft(Guitar, 6000, 125).Problem(), A.Rig()))!;
 
         Assert.Equal([ToneWay.AsWired, ToneWay.ShortLead], tone.Cases.Select(way => way.Way));
         Assert.Equal((3483.0, 3483.0), (Math.Round(tone.Cases[0].Bright.Resonance), Math.Round(tone.Cases[0].Dark.Resonance)));
@@ -24,7 +24,7 @@ public sealed class LeadToneTests
     [Fact]
     public void What_is_not_known_spreads_it_and_the_middle_lies_between()
     {
-        var way = LeadTone.Of(Draft(A.Instrument(), 6000, null).Problem(), A.Rig())!.Cases[0];
+        var way = LeadTone.Of(LeadPlan.Of(Draft(A.Instrument(), 6000, null).Problem(), A.Rig()))!.Cases[0];
 
         Assert.True(way.Dark.Resonance < way.Middle.Resonance && way.Middle.Resonance < way.Bright.Resonance);
     }
@@ -36,7 +36,7 @@ public sealed class LeadToneTests
         var draft = Draft(Guitar, 6000, 125).With([.. boxes.Select(id => A.Device(id).Sized(60, 100))]);
         var rig = boxes.Aggregate(A.Rig(), (rig, id) => rig.Placing(id, 400 - (100 * rig.Placements.Count), 0));
 
-        var tone = LeadTone.Of(draft.Problem(), rig)!;
+        var tone = LeadTone.Of(LeadPlan.Of(draft.Problem(), rig))!;
 
         Assert.Equal([ToneWay.AsWired, ToneWay.BufferFirst, ToneWay.ShortLead], tone.Cases.Select(way => way.Way));
         Assert.Equal(4, tone.Cases[0].Boxes);
@@ -49,7 +49,7 @@ public sealed class LeadToneTests
     [InlineData(InstrumentFamily.Guitar, true)]
     [InlineData(InstrumentFamily.Keyboard, null)]
     public void What_no_coil_drives_has_no_such_tone(InstrumentFamily family, bool? active) =>
-        Assert.Null(LeadTone.Of(Draft(A.Instrument() with { Family = family, Pickup = new(Active: active) }, 6000, 125).Problem(), A.Rig()));
+        Assert.Null(LeadTone.Of(LeadPlan.Of(Draft(A.Instrument() with { Family = family, Pickup = new(Active: active) }, 6000, 125).Problem(), A.Rig())));
 
     private static RigProblemDraft Draft(Instrument instrument, int length, int? capacitance) => A.Draft().Through(A.Amp()) with
     {

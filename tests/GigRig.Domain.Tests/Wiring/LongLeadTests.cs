@@ -19,7 +19,7 @@ public sealed class LongLeadTests
     [Fact]
     public void It_ends_at_the_first_device_that_buffers()
     {
-        var lead = LongLead.Of(Draft.Problem(), Rig);
+        var lead = LongLead.Of(LeadPlan.Of(Draft.Problem(), Rig));
 
         Assert.Equal((3, 2, new GearId("tuner")), (lead.Pieces.Count, lead.Boxes, lead.Buffer));
         Assert.Equal(new LeadPiece(6000.Mm, 120), lead.Pieces[0]);
@@ -28,7 +28,7 @@ public sealed class LongLeadTests
     [Fact]
     public void Without_one_it_goes_all_the_way_to_the_amp()
     {
-        var lead = LongLead.Of(Draft.Problem(), Rig.Chained("fuzz wah echo"));
+        var lead = LongLead.Of(LeadPlan.Of(Draft.Problem(), Rig.Chained("fuzz wah echo")));
 
         Assert.Equal((4, 3, (GearId?)null), (lead.Pieces.Count, lead.Boxes, lead.Buffer));
         Assert.Equal(new LeadPiece(6000.Mm, 120), lead.Pieces[^1]);
@@ -37,12 +37,12 @@ public sealed class LongLeadTests
     [Fact]
     public void A_hop_without_an_owned_lead_counts_with_what_it_needs()
     {
-        var lead = LongLead.Of((Draft with { Leads = [] }).Problem(), Rig);
+        var lead = LongLead.Of(LeadPlan.Of((Draft with { Leads = [] }).Problem(), Rig));
 
         Assert.Equal(new LeadPiece(WiringAllowances.Usual.ToBoard, null), lead.Pieces[0]);
         Assert.All(lead.Pieces, piece => Assert.True(piece.Length > Millimetres.Zero));
     }
 
     [Fact]
-    public void Straight_into_the_amp_it_is_one_lead() => Assert.Equal((1, 0), (LongLead.Of(Draft.Problem(), A.Rig()).Pieces.Count, LongLead.Of(Draft.Problem(), A.Rig()).Boxes));
+    public void Straight_into_the_amp_it_is_one_lead() => Assert.Equal((1, 0), (LongLead.Of(LeadPlan.Of(Draft.Problem(), A.Rig())).Pieces.Count, LongLead.Of(LeadPlan.Of(Draft.Problem(), A.Rig())).Boxes));
 }

@@ -4,6 +4,7 @@ using GigRig.Domain.Geometry;
 using GigRig.Domain.Guessing;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.Web.Guesses;
 using Xunit;
@@ -31,7 +32,7 @@ public sealed class GuessesInRigTests
         var draft = A.Draft(A.Board() with { ClearanceOver = 100.Mm }).With(Meadow);
         var guesses = new Dictionary<GearId, ValueList<Guess>> { [new("meadow")] = [Guess.Size, Guess.Height] };
 
-        var found = new GuessesInRig(draft.Problem(), A.Rig().Placing("meadow", 100, 20), guesses, LengthUnit.Inches).Find();
+        var found = new GuessesInRig(LeadPlan.Of(draft.Problem(), A.Rig().Placing("meadow", 100, 20)), guesses, LengthUnit.Inches).Find();
 
         // 73, 129 and 100 mm at 25.4 mm an inch (NIST SP 811, appendix B).
         Assert.Contains("2.87 × 5.08 in", found[0].Sentence);
@@ -116,5 +117,5 @@ public sealed class GuessesInRigTests
     public void Things_that_stay_home_are_not_spoken_of() => Assert.Empty(Find(A.Draft().With(Meadow), A.Rig(), ("meadow", Guess.Size)));
 
     private static ValueList<RigGuess> Find(RigProblemDraft draft, Rig rig, params (string Id, Guess Guess)[] guesses) => new GuessesInRig(
-        draft.Problem(), rig, guesses.GroupBy(guess => guess.Id).ToDictionary(own => new GearId(own.Key), own => own.Select(guess => guess.Guess).ToValueList()), LengthUnit.Millimetres).Find();
+        LeadPlan.Of(draft.Problem(), rig), guesses.GroupBy(guess => guess.Id).ToDictionary(own => new GearId(own.Key), own => own.Select(guess => guess.Guess).ToValueList()), LengthUnit.Millimetres).Find();
 }

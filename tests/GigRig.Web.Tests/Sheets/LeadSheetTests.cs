@@ -1,5 +1,7 @@
 using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.Web.Sheets;
 using Xunit;
@@ -16,7 +18,7 @@ public sealed class LeadSheetTests
             Leads = [A.Lead("stage") with { Name = "Stage lead", Kind = LeadKind.Instrument, Length = 6000.Mm, FirstPlug = PlugShape.Slim, SecondPlug = PlugShape.Slim }],
         };
 
-        var sheet = LeadSheet.Of(draft.Problem(), A.Rig().Placing("a", 400, 0).Placing("b", 100, 0).Placing("c", 700, 0).Chained("a b", "c"));
+        var sheet = LeadSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 400, 0).Placing("b", 100, 0).Placing("c", 700, 0).Chained("a b", "c")), LengthUnit.Millimetres);
 
         // The patch lead: 170 mm of way, 15 mm of bend at each end and 20 mm of slack; made, it takes 25 mm more in each plug.
         Assert.Equal(
@@ -30,6 +32,18 @@ public sealed class LeadSheetTests
             ],
             sheet.Lines);
         Assert.Equal([new PackLine(1, "patch lead, 30 cm"), new PackLine(1, "instrument lead, 3 m"), new PackLine(2, "loop lead, 3 m")], sheet.Shopping);
+    }
+
+    [Fact]
+    public void What_the_lengths_rest_on_stands_beside_them_for_short_and_for_long_leads()
+    {
+        var draft = A.Draft() with { Options = new() { Wiring = WiringAllowances.Usual with { ToBoard = 4500.Mm } } };
+
+        var basis = LeadSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig()), LengthUnit.Millimetres).Basis;
+
+        Assert.Contains("15 mm of bend at each end and 20 mm of slack", basis);
+        Assert.Contains("a long one 4.5 m from the instrument to the board, 3 m from there to the amp", basis);
+        Assert.Contains("Common practice, no source", basis);
     }
 
     [Theory]

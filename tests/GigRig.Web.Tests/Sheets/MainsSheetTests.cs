@@ -1,5 +1,7 @@
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.Web.Sheets;
 using Xunit;
@@ -40,8 +42,8 @@ public sealed class MainsSheetTests
     [Fact]
     public void The_adapters_go_into_the_pack_list()
     {
-        Assert.Contains(new PackLine(2, "mains plug adapter, F to B"), PackSheet.Of(At(120, MainsPlug.B), A.Rig()).Leads);
-        Assert.DoesNotContain(PackSheet.Of(At(230, MainsPlug.F), A.Rig()).Leads, line => line.Name.Contains("adapter", StringComparison.Ordinal));
+        Assert.Contains(new PackLine(2, "mains plug adapter, F to B"), PackSheet.Of(LeadPlan.Of(At(120, MainsPlug.B), A.Rig()), LengthUnit.Millimetres).Leads);
+        Assert.DoesNotContain(PackSheet.Of(LeadPlan.Of(At(230, MainsPlug.F), A.Rig()), LengthUnit.Millimetres).Leads, line => line.Name.Contains("adapter", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.TestKit.Building;
 using GigRig.Web.Sheets;
 using Xunit;
@@ -14,10 +15,19 @@ public sealed class PackSheetTests
     {
         var problem = A.Draft().With(A.Device("tuner"), A.Device("at home")).With(A.OffBoard("clip")).FedBy(A.Outlet("1")).Through(A.Amp()).Problem();
 
-        var sheet = PackSheet.Of(problem, A.Rig().Placing("tuner", 0, 0).Bringing("clip"));
+        var sheet = PackSheet.Of(LeadPlan.Of(problem, A.Rig().Placing("tuner", 0, 0).Bringing("clip")), LengthUnit.Millimetres);
 
         Assert.Equal(["board", "supply", "amp", "tuner", "clip"], sheet.Gear.Select(line => line.Name));
         Assert.Equal((2000 + 1000 + 15_000 + 500 + 50).G, sheet.Mass);
+    }
+
+    [Fact]
+    public void Leads_are_long_in_the_unit_of_whoever_reads_it()
+    {
+        var plan = LeadPlan.Of(A.Draft().Through(A.Amp()).Problem(), A.Rig());
+
+        // 6 m, the usual way to the board, are 19.7 ft (a foot is 304.8 mm exactly; NIST SP 811, appendix B), and the next longer lead sold is bought.
+        Assert.Contains(PackSheet.Of(plan, LengthUnit.Inches).Leads, line => line.Name == "instrument lead, 20 ft, to buy or make");
     }
 
     [Fact]
@@ -28,7 +38,7 @@ public sealed class PackSheetTests
             Leads = [A.Lead("patch") with { Name = "Short patch", Length = 300.Mm }, A.Lead("stage") with { Name = "Stage lead", Kind = LeadKind.Instrument, Length = 6000.Mm }],
         };
 
-        var leads = PackSheet.Of(draft.Problem(), A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Placing("c", 200, 0)).Leads;
+        var leads = PackSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Placing("c", 200, 0)), LengthUnit.Millimetres).Leads;
 
         Assert.Equal(
             [
@@ -43,7 +53,7 @@ public sealed class PackSheetTests
     {
         var problem = A.Draft().With(A.Device("a"), A.Device("b")).Through(A.Amp().Looped()).Problem();
 
-        var leads = PackSheet.Of(problem, A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Chained("a", "b")).Leads;
+        var leads = PackSheet.Of(LeadPlan.Of(problem, A.Rig().Placing("a", 0, 0).Placing("b", 100, 0).Chained("a", "b")), LengthUnit.Millimetres).Leads;
 
         Assert.Contains(new PackLine(2, "loop lead, 3 m, to buy or make"), leads);
         Assert.DoesNotContain(leads, line => line.Name.StartsWith("patch lead", StringComparison.Ordinal));
@@ -58,7 +68,7 @@ public sealed class PackSheetTests
             .Problem();
         var rig = A.Rig().Feeding("a", "1").Feeding("b", "1").FeedingParallel("c", 9, "2", "3", "4").OnBattery("d").Feeding("e", "5", reversed: true);
 
-        var leads = PackSheet.Of(problem, rig).Leads.ToDictionary(line => line.Name, line => line.Count);
+        var leads = PackSheet.Of(LeadPlan.Of(problem, rig), LengthUnit.Millimetres).Leads.ToDictionary(line => line.Name, line => line.Count);
 
         Assert.Equal((4, 1, 2, 1, 1), (leads["power lead"], leads["power splitter"], leads["parallel power lead"], leads["polarity-reversing power lead"], leads["fresh battery"]));
         Assert.DoesNotContain("series power lead", leads);

@@ -50,13 +50,7 @@ public sealed class RigListState(RigStore rigs)
     // One damaged rig must not take the others with it.
     private async Task<RigEntry> ReadAsync(Stored<RigSummary> summary)
     {
-        try
-        {
-            return new(summary, (await rigs.FindAsync(summary.Id))?.Item, "");
-        }
-        catch (UnreadableRigException unreadable)
-        {
-            return new(summary, null, unreadable.Message);
-        }
+        var (rig, fault) = await rigs.FindAsync(summary.Id).OrFaultAsync();
+        return new(summary, rig?.Item, fault);
     }
 }

@@ -2,6 +2,7 @@ using GigRig.Data;
 using GigRig.Domain;
 using GigRig.Domain.Rules;
 using GigRig.Domain.Units;
+using GigRig.Domain.Wiring;
 using GigRig.Web.Features.Rigs.Links;
 
 namespace GigRig.Web.Features.Rigs;
@@ -15,6 +16,9 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvid
 
     /// <summary>Null where there is no such rig, or it was deleted.</summary>
     public Stored<SavedRig>? Rig { get; private set; }
+
+    /// <summary>Its leads, worked out once for picture, guesses and lists. Null where there is no rig.</summary>
+    public LeadPlan? Plan { get; private set; }
 
     /// <summary>Empty for a rig that keeps every rule; a later release may know rules that the one which saved it did not.</summary>
     public ValueList<Violation> Violations { get; private set; }
@@ -32,15 +36,8 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvid
 
     public async Task LoadAsync(Guid id)
     {
-        try
-        {
-            (Rig, Fault) = (await rigs.FindAsync(id), "");
-        }
-        catch (UnreadableRigException unreadable)
-        {
-            (Rig, Fault) = (null, unreadable.Message);
-        }
-
+        (Rig, Fault) = await rigs.FindAsync(id).OrFaultAsync();
+        Plan = Rig is { Item: var wired } ? LeadPlan.Of(wired.Problem, wired.Rig) : null;
         Violations = Rig is { Item: var saved } ? RuleBook.Check(saved.Problem, saved.Rig) : [];
         Links = Rig is null ? [] : await links.ForRigAsync(id);
         Versions = Rig is null ? [] : await rigs.VersionsAsync(id);

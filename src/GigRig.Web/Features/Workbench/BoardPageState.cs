@@ -35,17 +35,10 @@ public sealed class BoardPageState(RigStore rigs, GearStore gear, SolveHookUp so
 
     public async Task LoadAsync(Guid id)
     {
-        try
-        {
-            var found = await rigs.FindAsync(id);
-            problem = found is null ? null : OwnedSince.On(found.Item.Problem, await gear.AllAsync());
-            Show(found);
-        }
-        catch (UnreadableRigException unreadable)
-        {
-            Show(null);
-            Fault = unreadable.Message;
-        }
+        var (found, fault) = await rigs.FindAsync(id).OrFaultAsync();
+        problem = found is null ? null : OwnedSince.On(found.Item.Problem, await gear.AllAsync());
+        Show(found);
+        Fault = fault;
     }
 
     /// <summary>Goes on where the browser left off. False where the text is no draft.</summary>

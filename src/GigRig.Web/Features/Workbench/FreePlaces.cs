@@ -10,6 +10,10 @@ namespace GigRig.Web.Features.Workbench;
 /// Finds where one more device can stand among those that stand already. Looks only where it would touch something, since a thing that fits anywhere can be
 /// pushed to the left and to the front until it does; between rails, where it cannot be pushed freely, it looks at every millimetre of depth.
 /// </summary>
+/// <remarks>
+/// Not the planner's search for spots: that one knows things only as they are allowed to stand, while a bench may hold a supply that has no place yet, or a device that
+/// stands turned as its owner forbade since; and it looks where leads run straight, while here the first place from the front left is wanted.
+/// </remarks>
 internal static class FreePlaces
 {
     private static readonly IRule Rails = RuleBook.Rules.Single(rule => rule.Id == RuleIds.Rails);

@@ -1,5 +1,6 @@
 using GigRig.Data;
 using GigRig.Domain;
+using GigRig.Domain.Wiring;
 
 namespace GigRig.Web.Features.Rigs.History;
 
@@ -17,24 +18,19 @@ public sealed class RigHistoryState(RigStore rigs)
     /// <summary>The version asked for; null where there is none, or it can't be read.</summary>
     public SavedRig? Shown { get; private set; }
 
+    /// <summary>The leads of that version. Null where there is none.</summary>
+    public LeadPlan? Plan { get; private set; }
+
     /// <summary>Why something can't be read; empty where all can.</summary>
     public string Fault { get; private set; } = "";
 
     /// <param name="number">The version to look at; null for none.</param>
     public async Task LoadAsync(Guid id, int? number = null)
     {
-        try
-        {
-            Fault = "";
-            Versions = await rigs.VersionsAsync(id);
-            Rig = await rigs.FindAsync(id);
-            Shown = number is { } wanted ? await rigs.FindVersionAsync(id, wanted) : null;
-        }
-        catch (UnreadableRigException unreadable)
-        {
-            Fault = unreadable.Message;
-        }
-
+        Versions = await rigs.VersionsAsync(id);
+        (Rig, Fault) = await rigs.FindAsync(id).OrFaultAsync();
+        (Shown, Fault) = number is { } wanted && Fault.Length == 0 ? await rigs.FindVersionAsync(id, wanted).OrFaultAsync() : (null, Fault);
+        Plan = Shown is { } shown ? LeadPlan.Of(shown.Problem, shown.Rig) : null;
         IsLoaded = true;
     }
 

@@ -67,18 +67,17 @@ public sealed class RigSwapState(RigStore rigs)
 
     private async Task<SavedRig?> FindAsync(Guid id, string key)
     {
-        try
-        {
-            if (key == SwapSide.AsItIs)
-                return (await rigs.FindAsync(id))?.Item;
-            if (Guid.TryParse(key, out var other))
-                return (await rigs.FindAsync(other))?.Item;
-            return int.TryParse(key, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? await rigs.FindVersionAsync(id, number) : null;
-        }
-        catch (UnreadableRigException unreadable)
-        {
-            Fault = unreadable.Message;
-            return null;
-        }
+        var (found, fault) = await ReadAsync(id, key).OrFaultAsync();
+        Fault = Fault.Length > 0 ? Fault : fault;
+        return found;
+    }
+
+    private async Task<SavedRig?> ReadAsync(Guid id, string key)
+    {
+        if (key == SwapSide.AsItIs)
+            return (await rigs.FindAsync(id))?.Item;
+        if (Guid.TryParse(key, out var other))
+            return (await rigs.FindAsync(other))?.Item;
+        return int.TryParse(key, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? await rigs.FindVersionAsync(id, number) : null;
     }
 }

@@ -82,7 +82,7 @@ public sealed class ToneSheetTests
     [Fact]
     public void The_plot_keeps_within_its_frame()
     {
-        var tone = LeadTone.Of(Draft.Problem(), Rig)!;
+        var tone = LeadTone.Of(LeadPlan.Of(Draft.Problem(), Rig))!;
 
         foreach (var point in TonePlot.Path(tone.Cases[0].Middle)[1..].Split('L'))
         {
@@ -95,7 +95,7 @@ public sealed class ToneSheetTests
     private static ToneSheet Of(RigProblemDraft draft, Rig rig)
     {
         var problem = draft.Problem();
-        return ToneSheet.Of(problem, rig, LeadTone.Of(problem, rig)!, LengthUnit.Millimetres);
+        return ToneSheet.Of(problem, rig, LeadTone.Of(LeadPlan.Of(problem, rig))!, LengthUnit.Millimetres);
     }
 
     private static Lead Stage(string name, int length, int capacitance) =>
