@@ -35,7 +35,7 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
     private static string BasisOf(WiringAllowances wiring, LengthUnit unit) =>
         $"A patch lead needs its way around the bodies, {LengthText.Format(wiring.Bend, unit)} of bend at each end and {LengthText.Format(wiring.Slack, unit)} of slack; "
         + $"a long one {LeadWords.Length(wiring.ToBoard, unit)} from the instrument to the board, {LeadWords.Length(wiring.ToAmp, unit)} from there to the amp or the desk. "
-        + "Common practice, no source; change it on the page of the rig under Lengths to allow for.";
+        + "Common practice, no source.";
 
     /// <summary>What is missing, by what to get.</summary>
     internal static IEnumerable<PackLine> Missing(LeadPlan plan, LengthUnit unit) =>

@@ -15,6 +15,16 @@ namespace GigRig.Browser.Tests.Journeys;
 /// <summary>Somebody who has the gear and the printed page, and nothing else. What they read there is held against the domain's own figures for the same rig.</summary>
 public sealed partial class BuildFromPaperTests(Chromium chromium) : BrowserTest(chromium)
 {
+    /// <summary>Small print in a newspaper; no standard says how small a list may be.</summary>
+    private const double LeastPoints = 7;
+
+    /// <summary>Of all words outside the drawing, in points: 72 to the inch, where CSS has 96 pixels to it (CSS Values and Units 3, absolute lengths).</summary>
+    private const string SmallestLetters = """
+        () => Math.min(...[...document.querySelectorAll("main *")]
+          .filter((part) => !part.closest("svg") && part.getClientRects().length && [...part.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.data.trim()))
+          .map((part) => parseFloat(getComputedStyle(part).fontSize) * 72 / 96))
+        """;
+
     private IPage paper = null!;
     private RigProblem problem = null!;
     private Rig rig = null!;
@@ -30,7 +40,9 @@ public sealed partial class BuildFromPaperTests(Chromium chromium) : BrowserTest
         await Page.GetByLabel("Name of the rig").FillAsync("Tonight");
         await Page.Button("Save rig").ClickAsync();
         await Page.Heading("Tonight").WaitForAsync();
-        await Page.GetByRole(AriaRole.Checkbox, new() { Name = "Where everything stands, in numbers" }).CheckAsync();
+        // All there is to tick: the most that has to go onto one sheet.
+        foreach (var box in await Page.Locator(".rig-form").GetByRole(AriaRole.Checkbox).AllAsync())
+            await box.CheckAsync();
         await Page.Button("Make a link").ClickAsync();
         var link = await Page.GetByLabel("Link", new() { Exact = true }).InputValueAsync();
         (problem, rig) = await App.LookIntoAsync(async library =>
@@ -51,6 +63,8 @@ public sealed partial class BuildFromPaperTests(Chromium chromium) : BrowserTest
         await TheyFindALeadForEveryHopAsync();
         await TheyFindWhatToPackAsync();
         Assert.Contains("Never lift or cut the protective earth", await paper.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.NotEmpty(await RowsAsync("Notes and values"));
+        Assert.InRange(await paper.EvaluateAsync<double>(SmallestLetters), LeastPoints, double.MaxValue);
         var pdf = System.Text.Encoding.Latin1.GetString(await paper.PdfAsync(new() { Format = "A4" }));
         Assert.Equal(1, pdf.Split("/Type /Page\n").Length - 1);
     }
