@@ -20,6 +20,9 @@ internal sealed class CpSatRun : IDisposable
 
     public double BestBound => solver.BestObjectiveBound;
 
+    /// <summary>What the last solve took, in the solver's own seconds of work.</summary>
+    public TimeSpan Work => TimeSpan.FromSeconds(solver.Response?.DeterministicTime ?? 0);
+
     public bool HasSolution => Status is CpSolverStatus.Optimal or CpSolverStatus.Feasible;
 
     public bool IsTrue(ILiteral literal) => solver.BooleanValue(literal);

@@ -8,7 +8,7 @@ public sealed record PlannerOptions
     /// <summary>Feeds every random choice.</summary>
     public int Seed { get; init; } = 20260101;
 
-    /// <summary>How many nodes our own search through the sets may look at before the choosing model takes over; with 0 it has the whole question.</summary>
+    /// <summary>How many nodes our own search through the sets may look at in its first turn, before the choosing model has its own; with 0 that has the whole question.</summary>
     public int SetNodes { get; init; } = 40_000;
 
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>

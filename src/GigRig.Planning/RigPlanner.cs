@@ -75,9 +75,8 @@ public sealed class RigPlanner(PlanMemory? memory = null)
         for (var times = 0; ; times++, options = options.Harder())
         {
             RigSearch? search = null;
-            search = new RigSearch(question, options, new Fitter(question.Surface, options), time)
+            search = new RigSearch(question, options, new Fitter(question.Surface, options), time, p => progress?.Report(new(p, search!.Bound, clock.Elapsed)))
             {
-                Found = p => progress?.Report(new(p, search!.Bound, clock.Elapsed)),
                 KnownBound = last?.Bound ?? long.MaxValue,
             };
             if (last is { Best: { } best, BestChoice: { } choice })

@@ -17,6 +17,7 @@ internal sealed class ChoosingModel
     private readonly Objective objective;
     private readonly int seed;
     private GeometryModel? geometry;
+    private TimeSpan? workLeft;
 
     /// <param name="answered">No set is chosen that holds all of one of these.</param>
     public ChoosingModel(Question question, int seed, Clock clock, IEnumerable<Choice> answered)
@@ -41,9 +42,17 @@ internal sealed class ChoosingModel
     /// <summary>No set still to be chosen covers more weight of wants.</summary>
     public long WantsBound { get; private set; }
 
+    /// <summary>Whether some of the work given is left.</summary>
+    public bool HasWork => workLeft is null || workLeft > TimeSpan.Zero;
+
+    /// <summary>How much the model may work from now on, in the solver's own seconds; null: as much as there is time for.</summary>
+    public void Give(TimeSpan? work) => workLeft = work;
+
     /// <summary>Lets the model place things itself: slower a round, but what it then proposes stands.</summary>
     public void AddGeometry()
     {
+        if (geometry is not null)
+            return;
         var question = variables.Question;
         geometry = new GeometryModel(variables.Model, question.Surface);
         foreach (var candidate in question.Candidates)
@@ -126,7 +135,8 @@ internal sealed class ChoosingModel
         if (maximise is not null)
             variables.Model.Maximize(maximise);
         using var run = new CpSatRun();
-        run.Solve(variables.Model, clock, work, seed, parameters);
+        run.Solve(variables.Model, clock, work ?? workLeft, seed, parameters);
+        workLeft -= run.Work;
 
         // A run that found nothing may not have got as far as a bound, and then reads as zero.
         bound = maximise is null || !run.HasSolution ? null : (long)Math.Floor(run.BestBound + 0.5);

@@ -13,6 +13,9 @@ internal sealed class ExactFit(Surface surface, int seed, TimeSpan? confirmBudge
         Open,
     }
 
+    /// <summary>How much was done so far, in the solver's own seconds.</summary>
+    public TimeSpan Work { get; private set; }
+
     /// <summary>Where they stand; an empty list is a proved no; null means that time ran out.</summary>
     public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)
     {
@@ -46,7 +49,9 @@ internal sealed class ExactFit(Surface surface, int seed, TimeSpan? confirmBudge
 
         KeepAlikeInOrder(geometry, shapes);
         using var run = new CpSatRun();
-        return run.Solve(model, clock, budget, runSeed, extra) switch
+        var status = run.Solve(model, clock, budget, runSeed, extra);
+        Work += run.Work;
+        return status switch
         {
             CpSolverStatus.Optimal or CpSolverStatus.Feasible => (Word.Yes, [.. shapes.Select((_, i) => geometry.Read(run, i))]),
             CpSolverStatus.Infeasible => (Word.No, []),

@@ -10,12 +10,21 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     private const int NodesFewer = 4;
     private const int Few = 10;
 
+    /// <summary>What a second of the solver's, and standing one thing quickly, are in nodes along the width, roughly.</summary>
+    private const long SolversSecond = 1_000_000;
+    private const int QuickStand = 50;
+
     private readonly QuickFit quick = new(surface, options.Seed);
     private readonly Rows rows = new(surface);
     private readonly TurningSearch turning = new(surface);
     private readonly ExactFit exact = new(surface, options.Seed, options.ConfirmBudget);
     private readonly Dictionary<string, IReadOnlyList<(Shape Shape, Standing Standing)>> stands = new(StringComparer.Ordinal);
     private readonly HashSet<string> never = new(StringComparer.Ordinal);
+
+    /// <summary>What was left open, and with how much work for the solver.</summary>
+    private readonly Dictionary<string, TimeSpan> open = new(StringComparer.Ordinal);
+
+    private long othersWork;
 
     public Surface Surface => surface;
 
@@ -24,6 +33,9 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     public Rows Rows => rows;
 
     public TurningSearch Turning => turning;
+
+    /// <summary>How much was done so far, in nodes along the width: a count, not a time.</summary>
+    public long Work => turning.Work + othersWork;
 
     /// <summary>Where they can stand; an empty list, for things that are not none, is a proved no; null is open.</summary>
     /// <param name="turned">The ways of turning them all that are not ruled out; null where that was not looked into.</param>
@@ -50,11 +62,15 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return Matched(shapes, known);
         if (never.Contains(key) || options.Memory?.Misfits.Contains($"{surface.Key}: {key}") == true)
             return [];
+        if (open.TryGetValue(key, out var spent) && budget <= spent)
+            return null;
         var standings = turned is null && !rows.Admits(shapes) ? [] : Prove(shapes, turned, tries, clock, budget);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
             NeverAgain(key);
+        else if (!clock.IsUp)
+            open[key] = budget;
         return standings;
     }
 
@@ -64,12 +80,21 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
         var nodes = shapes.Count <= Few || turning.IsRow(shapes) ? options.FitNodes : options.FitNodes / NodesFewer;
         return (turned is null ? turning.Decide(shapes, options.FitNodes, nodes, clock) : turning.Decide(shapes, turned, options.FitNodes, nodes, clock))
             ?? Place(shapes, tries, clock)
-            ?? exact.Decide(shapes, clock, budget);
+            ?? Solve(shapes, clock, budget);
+    }
+
+    private IReadOnlyList<Standing>? Solve(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)
+    {
+        var before = exact.Work;
+        var standings = exact.Decide(shapes, clock, budget);
+        othersWork += (long)(SolversSecond * (exact.Work - before).TotalSeconds);
+        return standings;
     }
 
     private IReadOnlyList<Standing>? Place(IReadOnlyList<Shape> shapes, int tries, Clock clock)
     {
         var layout = quick.Best(shapes, tries, clock.Cancel);
+        othersWork += (long)QuickStand * tries * shapes.Count;
         return layout.Standings.Count == shapes.Count ? [.. layout.Standings.OrderBy(s => s.Item)] : null;
     }
 

@@ -8,39 +8,30 @@ namespace GigRig.Planning.Fitting;
 internal sealed class StripSearch
 {
     public const int MostThings = 24;
-    private const int MostRow = 12;
-    private const int MostShallow = 4;
     private const int MostKept = 48;
 
-    private readonly Surface surface;
-    private readonly Stance[] things;
+    /// <summary>How many nodes pass before the clock is looked at again.</summary>
+    private const int NodesALook = 64;
+
+    private readonly StripThings things;
     private readonly int mostNodes;
     private readonly Clock clock;
     private readonly Func<int[], bool> accept;
-    private readonly int[] left;
-    private readonly int[] right;
-    private readonly int[,] distance;
-    private readonly List<RowRest> rests = [];
+    private readonly StripRoom room;
+    private readonly StripRests rests;
+    private readonly (int[] Reach, int[] Starts, int[] Order)[] levels;
     private readonly Dictionary<int, List<StripState>> seen = [];
     private readonly List<(int Thing, int X)> put = [];
-    private readonly StripArea area;
     private int nodes;
     private int refused;
+    private bool isGivenUp;
 
-    private StripSearch(Surface surface, Stance[] things, Following following, int mostNodes, Clock clock, Func<int[], bool> accept)
+    private StripSearch(Surface surface, StripThings things, int mostNodes, Clock clock, Func<int[], bool> accept)
     {
-        (this.surface, this.things, this.mostNodes, this.clock, this.accept) = (surface, things, mostNodes, clock, accept);
-        area = new(surface, things);
-        left = new int[things.Length];
-        right = new int[things.Length];
-        distance = new int[things.Length, things.Length];
-        for (var i = 0; i < things.Length; i++)
-        {
-            (left[i], right[i], _, _) = Stance.Reach(things[i].Pose, surface);
-            for (var j = 0; j < things.Length; j++)
-                distance[i, j] = i == j ? 0 : following.Least(things[i], things[j]);
-        }
-
+        (this.things, this.mostNodes, this.clock, this.accept) = (things, mostNodes, clock, accept);
+        room = new(surface.Depth, things);
+        rests = new(things, surface.Depth);
+        levels = [.. things.Widths.Select(_ => (new int[things.Count], new int[things.Count], new int[things.Count]))];
     }
 
     internal enum Word
@@ -50,95 +41,74 @@ internal sealed class StripSearch
         Open,
     }
 
-    /// <param name="things">Turned as they are to stand. Those that are the same object stand in each other's place.</param>
+    /// <param name="stances">Turned as they are to stand. Those that are the same object stand in each other's place.</param>
     /// <param name="accept">Asked of each solution found: where along the width each thing may stand.</param>
-    public static Word Decide(Surface surface, Stance[] things, Following following, int mostNodes, Clock clock, Func<int[], bool> accept, out int nodes)
+    public static Word Decide(Surface surface, Stance[] stances, Following following, int mostNodes, Clock clock, Func<int[], bool> accept, out int nodes)
     {
         nodes = 0;
-        if (things.Length > MostThings)
+        if (stances.Length > MostThings)
             return Word.Open;
-        if (IsTooMuch(surface, things))
+        if (IsTooMuch(surface, stances))
             return Word.No;
-        var search = new StripSearch(surface, things, following, mostNodes, clock, accept);
+        var search = new StripSearch(surface, new(surface, stances, following), mostNodes, clock, accept);
         if (!search.Begins())
             return Word.No;
         var found = search.Next(0, 0);
         nodes = search.nodes;
-        return found ? Word.Yes : search.IsGivenUp || search.refused > 0 ? Word.Open : Word.No;
+        return found ? Word.Yes : search.isGivenUp || search.refused > 0 ? Word.Open : Word.No;
     }
 
-    private bool IsGivenUp => nodes > mostNodes || clock.IsUp;
-
     /// <summary>Deep bodies wider than the board together, or more body than board: no need to look further.</summary>
-    private static bool IsTooMuch(Surface surface, Stance[] things)
+    private static bool IsTooMuch(Surface surface, Stance[] stances)
     {
         var (row, area) = (0, 0L);
-        foreach (var thing in things)
+        foreach (var stance in stances)
         {
-            row += 2 * thing.Pose.Depth > surface.Depth ? thing.Pose.Width : 0;
-            area += (long)thing.Pose.Width * thing.Pose.Depth;
+            row += 2 * stance.Pose.Depth > surface.Depth ? stance.Pose.Width : 0;
+            area += (long)stance.Pose.Width * stance.Pose.Depth;
         }
 
         return row > surface.Width || area > (long)surface.Width * surface.Depth;
     }
 
-    /// <summary>Works out the rests one after another, the cheaper first; false where one refutes at once.</summary>
     private bool Begins()
     {
-        var starts = new int[things.Length];
-        if (!FindStarts(0, 0, new int[things.Length], starts))
-            return false;
-        int[] widths = [.. things.Select(t => t.Pose.Width)];
-        int[] deep = [.. Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth > surface.Depth).Take(MostRow)];
-        if (!Add(deep))
-            return false;
-        int[] shallow = [.. Enumerable.Range(0, things.Length).Where(i => 2 * things[i].Pose.Depth <= surface.Depth)];
-        return deep.Length >= MostRow - 1 || shallow.Length > MostShallow || shallow.All(s => Add([.. deep, s]));
-
-        bool Add(int[] row)
-        {
-            if (RowRest.NoOrderGoes(row, distance, widths, starts, surface.Width))
-                return false;
-            if (RowRest.AnyOrderGoes(row, distance, widths, starts, surface.Width))
-                return true;
-            rests.Add(new RowRest(row, distance, widths));
-            return rests[^1].Suffices(0, starts, surface.Width);
-        }
+        var starts = new int[things.Count];
+        room.Look(0, put);
+        return FindStarts(0, 0, new int[things.Count], starts) && rests.Begin(starts);
     }
 
     private bool Next(int set, int from)
     {
-        if (set == (1 << things.Length) - 1)
+        if (set == (1 << things.Count) - 1)
             return Finish();
         nodes++;
-        if (IsGivenUp)
-            return false;
-        var reach = new int[things.Length];
-        var starts = new int[things.Length];
-        if (!area.Suffices(set, from, put) || !FindStarts(set, from, reach, starts) || !rests.All(r => r.Suffices(set, starts, surface.Width)) || IsNeedless(set, from, reach))
-            return false;
-        foreach (var thing in Enumerable.Range(0, things.Length).Where(i => (set >> i & 1) == 0).OrderBy(i => starts[i]).ThenByDescending(i => things[i].Pose.Depth).ThenByDescending(i => things[i].Pose.Width))
+        if (nodes > mostNodes || (nodes % NodesALook == 0 && clock.IsUp))
         {
-            if (IsBeforeItsLike(set, thing))
+            isGivenUp = true;
+            return false;
+        }
+
+        var (reach, starts, order) = levels[put.Count];
+        room.Look(from, put);
+        if (!FindStarts(set, from, reach, starts))
+            return false;
+        var open = Sort(set, starts, order);
+        if (!room.Suffices(set, starts[order[0]]) || !rests.Suffice(set, starts) || IsNeedless(set, starts[order[0]], reach))
+            return false;
+        for (var i = 0; i < open; i++)
+        {
+            var thing = order[i];
+
+            // Things alike are put down in their order.
+            if (things.LikeBefore[thing] is >= 0 and var like && (set >> like & 1) == 0)
                 continue;
             put.Add((thing, starts[thing]));
             if (Next(set | 1 << thing, starts[thing]))
                 return true;
             put.RemoveAt(put.Count - 1);
-            if (IsGivenUp)
+            if (isGivenUp)
                 return false;
-        }
-
-        return false;
-    }
-
-    /// <summary>Things alike are put down in their order.</summary>
-    private bool IsBeforeItsLike(int set, int thing)
-    {
-        for (var i = 0; i < thing; i++)
-        {
-            if (ReferenceEquals(things[i], things[thing]) && (set >> i & 1) == 0)
-                return true;
         }
 
         return false;
@@ -146,7 +116,7 @@ internal sealed class StripSearch
 
     private bool Finish()
     {
-        var along = new int[things.Length];
+        var along = new int[things.Count];
         foreach (var (thing, x) in put)
             along[thing] = x;
         if (accept(along))
@@ -160,64 +130,68 @@ internal sealed class StripSearch
     /// <summary>The least place of everything still open: by distances alone, and with room for its depth. False where something has none.</summary>
     private bool FindStarts(int set, int from, int[] reach, int[] starts)
     {
-        for (var thing = 0; thing < things.Length; thing++)
+        for (var thing = 0; thing < things.Count; thing++)
         {
             if ((set >> thing & 1) == 1)
                 continue;
-            var x = Math.Max(from, left[thing]);
+            var x = Math.Max(from, things.Left[thing]);
             foreach (var (other, at) in put)
-                x = Math.Max(x, at + distance[other, thing]);
+                x = Math.Max(x, at + things.Distance[other, thing]);
             reach[thing] = x;
-            starts[thing] = FirstWithRoom(thing, x);
-            if (starts[thing] > right[thing])
+            starts[thing] = room.First(thing, x);
+            if (starts[thing] > things.Right[thing])
                 return false;
         }
 
         return true;
     }
 
-    /// <summary>Whatever is put down starts no later than this, so that room only grows to the right.</summary>
-    private int FirstWithRoom(int thing, int x)
+    /// <summary>
+    /// What is open by where it can start, deep ones before wide ones. Left out is what starts no sooner than something else could be put down before it and be in nobody's way:
+    /// whatever can be done with it next can be done with the other put down first.
+    /// </summary>
+    private int Sort(int set, int[] starts, int[] order)
     {
-        while (true)
+        var (count, soonest) = (0, int.MaxValue);
+        for (var thing = 0; thing < things.Count; thing++)
         {
-            var depth = things[thing].Pose.Depth;
-            var next = int.MaxValue;
-            foreach (var (other, at) in put)
-            {
-                if (at + things[other].Pose.Width <= x)
-                    continue;
-                depth += things[other].Pose.Depth;
-                next = Math.Min(next, at + things[other].Pose.Width);
-            }
-
-            if (depth <= surface.Depth)
-                return x;
-            x = next;
+            if ((set >> thing & 1) == 0)
+                soonest = Math.Min(soonest, starts[thing] + things.Farthest[thing]);
         }
+
+        for (var thing = 0; thing < things.Count; thing++)
+        {
+            if ((set >> thing & 1) == 1 || starts[thing] >= soonest)
+                continue;
+            var at = count++;
+            for (; at > 0 && IsSooner(thing, order[at - 1], starts); at--)
+                order[at] = order[at - 1];
+            order[at] = thing;
+        }
+
+        return count;
     }
 
+    private bool IsSooner(int one, int other, int[] starts) => starts[one] != starts[other] ? starts[one] < starts[other]
+        : things.Depths[one] != things.Depths[other] ? things.Depths[one] > things.Depths[other]
+        : things.Widths[one] > things.Widths[other];
+
     /// <summary>Whether a state known leaves every open thing at least as much room everywhere.</summary>
+    /// <param name="from">Where the next thing starts at least.</param>
     private bool IsNeedless(int set, int from, int[] reach)
     {
-        var ends = new List<(int End, int Depth)>();
-        foreach (var (thing, at) in put)
-        {
-            if (at + things[thing].Pose.Width > from)
-                ends.Add((at + things[thing].Pose.Width, things[thing].Pose.Depth));
-        }
-
-        var state = new StripState(from, reach, [.. ends]);
+        for (var thing = 0; thing < things.Count; thing++)
+            reach[thing] = (set >> thing & 1) == 0 ? Math.Max(from, reach[thing]) : 0;
         if (!seen.TryGetValue(set, out var known))
             seen[set] = known = [];
         foreach (var other in known)
         {
-            if (other.IsNoWorseThan(state))
+            if (other.IsNoWorseThan(from, reach, room))
                 return true;
         }
 
         if (known.Count < MostKept)
-            known.Add(state);
+            known.Add(new(from, [.. reach], room.Since(from)));
         return false;
     }
 }

@@ -18,11 +18,18 @@ internal sealed class TurningSearch(Surface surface)
     private const int FirstNodes = 200;
     private const int TimesMore = 8;
 
+    /// <summary>What a question, and a node with depth, take at least in nodes along the width, roughly.</summary>
+    private const int WorkAQuestion = 100;
+    private const int WorkAFitNode = 10;
+
     private readonly Surface across = surface.Across();
     private readonly Dictionary<Stance, Stance> overs = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, Stance[]> ways = new(StringComparer.Ordinal);
 
     public Following Following { get; } = new();
+
+    /// <summary>How much was done so far, in nodes along the width.</summary>
+    public long Work { get; private set; }
 
     /// <param name="stripNodes">How many nodes may be looked at along the width and across.</param>
     /// <param name="fitNodes">How many with depth.</param>
@@ -37,13 +44,15 @@ internal sealed class TurningSearch(Surface surface)
         if (surface.SwitchSpacing > 0 || shapes.Count > StripSearch.MostThings)
             return null;
         var left = stripNodes;
+        Work += WorkAQuestion;
         var open = new List<Stance[]>();
         foreach (var turned in ways)
         {
             IReadOnlyList<Standing>? found = null;
             var word = LookAlongAndAcross(turned, ref left, clock, along =>
             {
-                found = FitSearch.Decide(surface, turned, Following, NodesAnOrder, clock, out _, along);
+                found = FitSearch.Decide(surface, turned, Following, NodesAnOrder, clock, out var used, along);
+                Work += (long)WorkAFitNode * used;
                 return found is { Count: > 0 };
             });
             if (word == StripSearch.Word.Yes)
@@ -60,6 +69,7 @@ internal sealed class TurningSearch(Surface surface)
         {
             var found = FitSearch.Decide(surface, turned, Following, left, clock, out var used);
             left -= used;
+            Work += (long)WorkAFitNode * used;
             if (found is { Count: > 0 })
                 return Named(shapes, turned, found);
             undecided |= found is null;
@@ -87,6 +97,7 @@ internal sealed class TurningSearch(Surface surface)
             {
                 var word = StripSearch.Decide(surface, turned, Following, nodes, clock, accept, out var used);
                 left -= used;
+                Work += used;
                 isAlongDone = used <= nodes;
                 if (word != StripSearch.Word.Open)
                     return word;
@@ -96,6 +107,7 @@ internal sealed class TurningSearch(Surface surface)
             {
                 var word = StripSearch.Decide(across, over, Following, nodes, clock, _ => true, out var used);
                 left -= used;
+                Work += used;
                 isAcrossDone = used <= nodes;
                 if (word == StripSearch.Word.No)
                     return word;

@@ -12,15 +12,14 @@ namespace GigRig.Planning.Searching;
 /// </summary>
 internal sealed class SetSearch
 {
-    /// <summary>Without rows the solver has the better bounds: it takes over this many times sooner, and at once where there is much to choose from.</summary>
-    private const int NodesFewer = 4;
+    /// <summary>Without rows the solver has the better bounds: where there is more than this to choose from, it has the whole question.</summary>
     private const int MostWithoutRows = 40;
 
-    /// <summary>A set tried out takes as long as some nodes.</summary>
-    private const int NodesATry = 13;
+    /// <summary>So much work on questions of fit takes as long as a node.</summary>
+    private const int WorkANode = 100;
 
     private readonly Question question;
-    private readonly int mostNodes;
+    private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly Func<IReadOnlyList<int>, bool> mayDo;
     private readonly Action<Choice, long> tryOut;
@@ -32,25 +31,26 @@ internal sealed class SetSearch
     private readonly int[] barred;
     private readonly List<int> taken = [];
     private long best;
-    private int nodes;
-    private int tries;
+    private bool hasPins;
+    private long nodes;
+    private long mostNodes;
 
-    public SetSearch(Question question, TurningSearch turning, int mostNodes, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    public SetSearch(Question question, Fitter fitter, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
     {
-        (this.question, this.mostNodes, this.clock, this.mayDo, this.tryOut) = (question, mostNodes, clock, mayDo, tryOut);
+        (this.question, this.fitter, this.clock, this.mayDo, this.tryOut) = (question, fitter, clock, mayDo, tryOut);
         agenda = new(question);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
         isIn = new bool[agenda.Things];
         barred = new int[agenda.Things];
         best = -1L << 60;
-        rooms = new(question, agenda, turning, clock);
+        rooms = new(question, agenda, fitter.Turning, clock);
         WantsBound = rooms.Admits ? agenda.WantsWithin(agenda.Unhosted + rooms.Most(-1, -1)) : 0;
     }
 
     public static int NodesFor(Question question, PlannerOptions options, bool areRows) =>
-        areRows ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes / NodesFewer : 0;
+        areRows ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes : 0;
 
-    private bool IsUp => nodes > mostNodes || tries > mostNodes / NodesATry || clock.IsUp || IsEnough();
+    private bool IsUp => nodes + (fitter.Work / WorkANode) > mostNodes || clock.IsUp || IsEnough();
 
     /// <summary>Whether one of two alike things stands for both. Not where sets are passed over that hold only one of them.</summary>
     public bool KeepsLikesInOrder { get; init; } = true;
@@ -67,22 +67,26 @@ internal sealed class SetSearch
     /// <summary>Only sets better than this are looked for from now on.</summary>
     public void MustBeat(Score score) => best = Math.Max(best, agenda.Worth.Of(score));
 
-    /// <summary>True where everything was looked at.</summary>
-    public bool Run()
+    /// <summary>True where everything was looked at. What is asked again starts from the beginning, knowing more.</summary>
+    /// <param name="more">How many nodes may be looked at this time.</param>
+    public bool Run(long more)
     {
         if (!rooms.Admits)
             return true;
+        nodes = 0;
+        mostNodes = more + (fitter.Work / WorkANode);
         var value = agenda.Unhosted;
         var options = question.Problem.Options;
         foreach (var pin in options.Pin.Concat(options.Fixed.Select(place => place.Id)).Distinct().Where(id => id != question.Problem.Amp?.Id && id != question.Problem.Supply?.Id))
         {
             // A pinned thing that can never come along leaves nothing to choose.
             var thing = ThingNamed(pin);
-            if (thing < 0 || !Take(thing, -1))
+            if (thing < 0 || (!hasPins && !Take(thing, -1)))
                 return true;
             value -= agenda.Costs[thing];
         }
 
+        hasPins = true;
         Settle(0, value);
         return !IsUp;
     }
@@ -198,7 +202,6 @@ internal sealed class SetSearch
         var known = value - missing.Sum(agenda.WorthOfSound);
         if (musts == 0 && Beats(known))
         {
-            tries++;
             tryOut(ChoiceOf(taken), agenda.WantsWithin(known));
         }
 
