@@ -9,15 +9,8 @@ public abstract record RigCheck
 
     public sealed record Accepted(Rig Rig) : RigCheck;
 
-    public sealed record Refused : RigCheck
+    public sealed record Refused(ValueList<Complaint> Complaints) : RigCheck
     {
-        public Refused(ValueList<Complaint> complaints)
-        {
-            if (complaints.Count == 0)
-                throw new ArgumentException("A refusal needs at least one complaint.", nameof(complaints));
-            Complaints = complaints;
-        }
-
-        public ValueList<Complaint> Complaints { get; }
+        public ValueList<Complaint> Complaints { get; } = Complaint.AtLeastOne(Complaints);
     }
 }

@@ -107,15 +107,8 @@ public abstract record ProblemCheck
 
     public sealed record Accepted(RigProblem Problem) : ProblemCheck;
 
-    public sealed record Refused : ProblemCheck
+    public sealed record Refused(ValueList<Complaint> Complaints) : ProblemCheck
     {
-        public Refused(ValueList<Complaint> complaints)
-        {
-            if (complaints.Count == 0)
-                throw new ArgumentException("A refusal needs at least one complaint.", nameof(complaints));
-            Complaints = complaints;
-        }
-
-        public ValueList<Complaint> Complaints { get; }
+        public ValueList<Complaint> Complaints { get; } = Complaint.AtLeastOne(Complaints);
     }
 }
