@@ -34,7 +34,7 @@ internal sealed class ChoosingRounds(Question question, PlannerOptions options, 
             return false;
         Tell();
         Model.Give(work);
-        for (; !clock.IsUp && Model.HasWork; rounds++)
+        for (; !clock.IsUp && !findings.IsKnownBest && Model.HasWork; rounds++)
         {
             if (rounds >= options.RoundsBeforeGeometry && question.Candidates.Length <= options.MostPlacedTogether)
                 Model.AddGeometry();

@@ -1,4 +1,5 @@
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Wishes;
 using GigRig.Planning.Choosing;
 
 namespace GigRig.Planning;
@@ -17,6 +18,11 @@ internal sealed class Findings(Question question)
 
     /// <summary>Proposed already: whatever is looked for now leaves something of each at home. Otherwise the same with something useless beside would come next.</summary>
     public List<Choice> Answered { get; } = [];
+
+    /// <summary>What no rig is better than, leaving out where things stand, as was proved before; null where nothing is known.</summary>
+    public Score? KnownBest { get; set; }
+
+    public bool IsKnownBest => KnownBest is { } known && Best?.Score.CompareChoice(known) >= 0;
 
     /// <summary>Called with each better rig.</summary>
     public Action<Proposal>? Found { get; init; }

@@ -4,7 +4,8 @@ namespace GigRig.Planning;
 
 /// <summary>
 /// What was learned from earlier questions and may spare work on the next about the same gear: which shapes were proved not to stand together on a board like
-/// this, and the last rigs. Makes no answer true or false: a misfit is remembered only once proved, a rig is judged anew by the rule book. Bounded; safe from many threads.
+/// this, the last rigs, and what was proved best. Makes no answer true or false: only what was proved is remembered, a rig is judged anew by the rule book. Bounded; safe
+/// from many threads.
 /// </summary>
 public sealed class PlanMemory
 {
@@ -16,6 +17,8 @@ public sealed class PlanMemory
 
     /// <summary>Surfaces and shapes, as text, that were proved not to stand together.</summary>
     internal ForgetfulSet Misfits { get; } = new(MostCharacters);
+
+    internal ProvenBest Best { get; } = new();
 
     /// <summary>The last first.</summary>
     internal IReadOnlyList<Rig> Rigs

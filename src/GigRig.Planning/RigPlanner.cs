@@ -71,13 +71,15 @@ public sealed class RigPlanner(PlanMemory? memory = null)
     private static RigSearch Search(Question question, PlannerOptions options, IProgress<PlanProgress>? progress, Clock clock)
     {
         var time = clock.Within(SearchShare * clock.Left);
+        var known = options.Memory?.Best.BoundOn(question.Problem);
         RigSearch? last = null;
         for (var times = 0; ; times++, options = options.Harder())
         {
             RigSearch? search = null;
             search = new RigSearch(question, options, new Fitter(question.Surface, options), time, p => progress?.Report(new(p, search!.Bound, clock.Elapsed)))
             {
-                KnownBound = last?.Bound ?? long.MaxValue,
+                KnownBound = Math.Min(last?.Bound ?? long.MaxValue, known?.Wants ?? long.MaxValue),
+                KnownBest = known,
             };
             if (last is { Best: { } best, BestChoice: { } choice })
                 search.Begin(best, choice);

@@ -1,4 +1,5 @@
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Wishes;
 using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
 using GigRig.Planning.Powering;
@@ -55,6 +56,8 @@ internal sealed class RigSearch
     /// <summary>What was proved before.</summary>
     public long KnownBound { get; init; } = long.MaxValue;
 
+    public Score? KnownBest { init => findings.KnownBest = value; }
+
     /// <summary>Whether something was set aside that more work on single questions might settle.</summary>
     public bool IsLeftOpen => !findings.LeavesNothingOpen && question.ListsEveryFeed && !clock.IsUp;
 
@@ -68,15 +71,20 @@ internal sealed class RigSearch
     {
         if (Best is null && findings.Answered.Count == 0)
             BeginQuickly();
-        if (IsOver)
-            return;
+        if (!IsOver)
+            LookOn();
+        IsClosed |= findings.IsKnownBest;
+    }
+
+    private void LookOn()
+    {
         var parts = new Parts(question, options, Fitter, clock);
         var nodes = SetSearch.NodesFor(question, options, parts.AreRows);
         var isThrough = nodes == 0 ? rounds.Ask(null) && rounds.IsExhausted : TakeTurns(SetsOf(parts), nodes);
         IsClosed = isThrough && findings.LeavesNothingOpen;
     }
 
-    private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo);
+    private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo) || findings.IsKnownBest;
 
     /// <summary>Neither our own search nor the solver is always the quicker one: each has its turn, with more work than before. True where one of them is through.</summary>
     private bool TakeTurns(SetSearch sets, int nodes)
@@ -130,7 +138,11 @@ internal sealed class RigSearch
 
     private void BeginQuickly()
     {
-        foreach (var (proposal, choice) in new QuickRigs(question, builder, options, clock).All().TakeWhile(_ => Best is null || !options.FirstWillDo))
+        foreach (var (proposal, choice) in new QuickRigs(question, builder, options, clock).All())
+        {
             findings.Accept(proposal, choice);
+            if (IsOver)
+                return;
+        }
     }
 }

@@ -1,8 +1,11 @@
 using CsCheck;
+using GigRig.Domain;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.TestKit.Generating;
+using GigRig.TestKit.Instances;
 using GigRig.TestKit.Judging;
 
 namespace GigRig.Planning.Tests;
@@ -25,6 +28,10 @@ public sealed class PlanMemoryTests
                 draft with { Board = draft.Board with { Rails = [], KeepOuts = [] } },
                 draft with { Event = draft.Event with { Needs = [.. draft.Event.Needs.Reverse().Skip(1)] } },
                 draft,
+                draft with { Options = draft.Options with { Ban = One(seed), Pin = [], Fixed = [] } },
+                draft with { Options = draft.Options with { Pin = One(seed), Ban = [] } },
+                draft with { Options = draft.Options with { Pin = [], Ban = [], Fixed = [] } },
+                draft with { Options = draft.Options with { Pin = One(seed / 7), Ban = [] } },
             ];
             foreach (var next in asked)
             {
@@ -35,6 +42,8 @@ public sealed class PlanMemoryTests
                 Assert.Equal((0, a.Proven, a.Bound), (a.Best.Score.CompareChoice(b.Best.Score), b.Proven, b.Bound));
                 Assert.Empty(NaiveRigChecker.Faults(next.Problem(), b.Best.Rig));
             }
+
+            ValueList<GearId> One(int number) => draft.Devices.Count == 0 ? [] : [draft.Devices[number % draft.Devices.Count].Id];
         }, iter: 60);
 
     [Fact]
@@ -50,6 +59,40 @@ public sealed class PlanMemoryTests
         await planner.PlanAsync(problem, Quiet, reports, TestContext.Current.CancellationToken);
 
         Assert.Equal(first.Best.Rig, reports.All[0].Best!.Rig);
+    }
+
+    [Theory]
+    [InlineData("ngcut2")]
+    [InlineData("ngcut11")]
+    [InlineData("cgcut1")]
+    public async Task With_a_thing_of_the_answer_pinned_it_is_proved_by_what_was_proved_before(string name)
+    {
+        var draft = PublishedKnapsacks.Oriented.Single(k => k.Name == name).ToProblem();
+        var planner = new RigPlanner(new());
+        var first = Assert.IsType<PlanOutcome.Proposed>(await planner.PlanAsync(draft.Problem(), Quiet, cancel: TestContext.Current.CancellationToken));
+        var pinned = (draft with { Options = draft.Options with { Pin = [first.Best.Rig.Placements[0].Id] } }).Problem();
+        var powerless = Quiet with { SetNodes = 1, FitNodes = 0, FitBudget = TimeSpan.Zero, RoundsBeforeGeometry = int.MaxValue };
+
+        var second = Assert.IsType<PlanOutcome.Proposed>(await planner.PlanAsync(pinned, powerless, cancel: TestContext.Current.CancellationToken));
+        var alone = Assert.IsType<PlanOutcome.Proposed>(await new RigPlanner().PlanAsync(pinned, powerless, cancel: TestContext.Current.CancellationToken));
+
+        Assert.Equal((true, 0), (second.Proven, second.Best.Score.CompareChoice(first.Best.Score)));
+        Assert.False(alone.Proven);
+    }
+
+    [Fact]
+    public async Task With_one_thing_of_the_answer_banned_it_begins_with_the_rest_of_it()
+    {
+        var draft = A.Draft(A.Board(300, 100))
+            .With(A.Device("echo").Doing("delay"), A.Device("hall").Doing("reverb"), A.Device("fuzz").Doing("drive"))
+            .Wanting("delay").Wanting("reverb").Wanting("drive");
+        var planner = new RigPlanner(new());
+        var first = Assert.IsType<PlanOutcome.Proposed>(await planner.PlanAsync(draft.Problem(), Quiet, cancel: TestContext.Current.CancellationToken));
+        var reports = new Reports();
+
+        await planner.PlanAsync((draft with { Options = draft.Options with { Ban = [new("hall")] } }).Problem(), Quiet, reports, TestContext.Current.CancellationToken);
+
+        Assert.Equal(first.Best.Rig.Placements.Where(p => p.Id != new GearId("hall")), reports.All[0].Best!.Rig.Placements);
     }
 
     [Fact]
