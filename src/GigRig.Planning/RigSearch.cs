@@ -56,6 +56,7 @@ internal sealed class RigSearch
     /// <summary>What was proved before.</summary>
     public long KnownBound { get; init; } = long.MaxValue;
 
+    /// <summary>What was proved that no rig is better than.</summary>
     public Score? KnownBest { init => findings.KnownBest = value; }
 
     /// <summary>Whether something was set aside that more work on single questions might settle.</summary>
