@@ -34,8 +34,17 @@ internal sealed class TurningSearch(Surface surface)
     /// <param name="stripNodes">How many nodes may be looked at along the width and across.</param>
     /// <param name="fitNodes">How many with depth.</param>
     /// <returns>Where they stand; empty: proved that they cannot; null: open.</returns>
-    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int stripNodes, int fitNodes, Clock clock) =>
-        Combinations([.. shapes.Select(WaysOf)]) is { } turned ? Decide(shapes, turned, stripNodes, fitNodes, clock) : null;
+    public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, int stripNodes, int fitNodes, Clock clock)
+    {
+        if (surface.SwitchSpacing > 0 || shapes.Count > StripSearch.MostThings)
+            return null;
+        Stance[][] each = [.. shapes.Select(WaysOf)];
+        if (Combinations(each) is { } all)
+            return Decide(shapes, all, stripNodes, fitNodes, clock);
+        return new Turnings(surface, turned => IsRefuted(turned, clock)).Of(each) is { } left
+            ? Decide(shapes, left, TimesMore * stripNodes, fitNodes, clock)
+            : null;
+    }
 
     /// <param name="ways">The ways of turning them all that are not ruled out.</param>
     public IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, IEnumerable<Stance[]> ways, int stripNodes, int fitNodes, Clock clock)
@@ -84,6 +93,12 @@ internal sealed class TurningSearch(Surface surface)
     /// <summary>Whether things so turned are refuted along the width at the root.</summary>
     public bool Refutes(Stance[] turned, Clock clock) =>
         StripSearch.Decide(surface, turned, Following, 0, clock, _ => true, out _) == StripSearch.Word.No;
+
+    private bool IsRefuted(Stance[] turned, Clock clock)
+    {
+        Work += WorkAQuestion / 10;
+        return Refutes(turned, clock) || StripSearch.Decide(across, [.. turned.Select(OverOf)], Following, 0, clock, _ => true, out _) == StripSearch.Word.No;
+    }
 
     /// <summary>Along the width, where places found are tried out, and across, where nothing but a no counts.</summary>
     private StripSearch.Word LookAlongAndAcross(Stance[] turned, ref int left, Clock clock, Func<int[], bool> accept)
