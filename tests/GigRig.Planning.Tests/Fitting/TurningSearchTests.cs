@@ -71,10 +71,46 @@ public sealed class TurningSearchTests
         Assert.Equal(solvers.Count, ours.Count);
     }
 
+    /// <summary>More ways of turning than are gone through one by one, on a board that is the same over (odd seeds) and on one that is not.</summary>
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_board_cut_into_many_pieces_takes_them_all_back_turned_as_they_may_be(int seed)
+    {
+        var random = new Random(seed);
+        var depth = seed % 2 == 1 ? 40 : 30;
+        var pieces = Cut(random, 40, depth, 9).Select(p => random.Next(2) == 0 ? p : (p.Depth, p.Width)).ToList();
+
+        var ours = new TurningSearch(Plain(40, depth)).Decide([.. pieces.Select(p => Bare(p, Turn.None, Turn.Quarter))], 20_000, 20_000, Ask.Patiently);
+
+        Assert.NotNull(ours);
+        Assert.Equal(pieces.Count, ours.Count);
+    }
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Of_many_pieces_that_may_be_turned_it_says_what_the_solver_says(int seed)
+    {
+        var random = new Random(seed);
+        var depth = seed % 2 == 1 ? 40 : 30;
+        var pieces = Cut(random, 40, depth, 9);
+        pieces[0] = (Math.Min(40, pieces[0].Width + 1), pieces[0].Depth);
+        pieces[^1] = (pieces[^1].Width, Math.Max(1, pieces[^1].Depth - 1 - (pieces[0].Depth / pieces[^1].Width)));
+        Shape[] shapes = [.. pieces.Select(p => Bare(p, Turn.None, Turn.Quarter))];
+
+        var ours = new TurningSearch(Plain(40, depth)).Decide(shapes, 20_000, 20_000, Ask.Patiently);
+        var solvers = new ExactFit(Plain(40, depth), seed).Decide(shapes, Ask.Patiently, TimeSpan.FromSeconds(20));
+
+        Assert.NotNull(solvers);
+        Assert.NotNull(ours);
+        Assert.Equal(solvers.Count, ours.Count);
+    }
+
     private static Surface Plain(int width, int depth) => new(new Board(new("board"), "board", width.Mm, depth.Mm, 0.G, [], [], Overhang.Usual), switchSpacing: 0);
 
-    private static Shape Bare((int Width, int Depth) size) =>
-        Shapes.Of(new Device(new("box"), "box", new(size.Width.Mm, size.Depth.Mm, 1.Mm), 0.G, [Turn.None], null, [], Bypass.True, [], []), PlugSizes.Usual);
+    private static Shape Bare((int Width, int Depth) size) => Bare(size, Turn.None);
+
+    private static Shape Bare((int Width, int Depth) size, params Turn[] turns) =>
+        Shapes.Of(new Device(new("box"), "box", new(size.Width.Mm, size.Depth.Mm, 1.Mm), 0.G, [.. turns], null, [], Bypass.True, [], []), PlugSizes.Usual);
 
     /// <summary>The largest piece is cut in two, one way or the other, until there are enough.</summary>
     private static List<(int Width, int Depth)> Cut(Random random, int width, int depth, int count)
