@@ -31,7 +31,7 @@ public static partial class LeadText
         else if (LengthText.TryParse(match.Success ? match.Groups["length"].Value : text, defaultUnit, out length, out error))
             return true;
         else
-            error = $"\"{(text ?? "").Trim()}\" does not say how long a lead is. Type a length such as 15 cm, 6 in or 3 m, or 6 x 15 cm for six of them.";
+            error = $"{(string.IsNullOrWhiteSpace(text) ? "A lead needs its length." : $"\"{text.Trim()}\" does not say how long a lead is.")} Type a length such as 15 cm, 6 in or 3 m, or 6 x 15 cm for six of them.";
         return false;
     }
 

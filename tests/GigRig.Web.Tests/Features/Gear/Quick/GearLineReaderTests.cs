@@ -123,7 +123,7 @@ public sealed class GearLineReaderTests
     }
 
     [Theory]
-    [InlineData("lead", LineField.Size, "", "\"\" does not say how long")]
+    [InlineData("lead", LineField.Size, "", "A lead needs its length. Type")]
     [InlineData("lead", LineField.Size, "short", "\"short\" does not say how long")]
     [InlineData("lead", LineField.Size, "1000 x 15 cm", "\"1000\" is not a count. Type a whole number from 1 to 999")]
     [InlineData("lead", LineField.Size, "200 m", "100000 mm")]
