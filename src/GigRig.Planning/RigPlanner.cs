@@ -126,7 +126,7 @@ public sealed class RigPlanner(PlanMemory? memory = null)
         {
             var builder = new RigBuilder(question, options, clock);
             var arrangement = new Arrangement(question.Problem, given.Rig);
-            return builder.Judge(arrangement.Stood(new Arranger(arrangement, question.Surface, options).Improve(
+            return builder.Judge(arrangement.Stood(new RoutedArranger(question.Problem, arrangement, new Arranger(arrangement, question.Surface, options)).Improve(
                 arrangement.Given() ?? throw new InvalidOperationException("A proposed rig does not stand."),
                 clock,
                 better => found(builder.Judge(arrangement.Stood(better))))));

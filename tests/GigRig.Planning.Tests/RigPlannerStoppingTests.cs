@@ -128,7 +128,7 @@ public sealed class RigPlannerStoppingTests
         var proposed = Assert.IsType<PlanOutcome.Proposed>(outcome);
         Assert.Empty(NaiveRigChecker.Faults(problem, proposed.Best.Rig));
         Assert.InRange(knapsack.Optimum, proposed.Best.Score.Wants, proposed.Bound);
-        Assert.All(progress.All, rig => Assert.InRange(proposed.Best.Score.CompareTo(rig.Score), 0, 1));
+        Assert.All(progress.All, rig => Assert.InRange(proposed.Best.Score.CompareChoice(rig.Score), 0, 1));
         Assert.True(!proposed.Proven || proposed.Best.Score.Wants == knapsack.Optimum);
     }
 

@@ -47,7 +47,7 @@ internal sealed class Tidying
             }
         }
 
-        return Judged(new Arranger(arrangement, surface, options).Improve(start, clock, better => found(Judged(better))));
+        return Judged(new RoutedArranger(problem, arrangement, new Arranger(arrangement, surface, options)).Improve(start, clock, better => found(Judged(better))));
     }
 
     private static RigProblem WithFixed(RigProblem problem, ValueList<Placement> places) =>

@@ -47,7 +47,7 @@ internal sealed record StopLine(string File, long CalledOffMs, double? WaitedMs,
     }
 
     private static bool IsWrong(NamedProblem asked, Stopped stopped, PlanOutcome.Proposed? proposed, long? bound) =>
-        (stopped.BestSeen is { } seen && (proposed is null || proposed.Best.Score.CompareTo(seen.Score) < 0))
+        (stopped.BestSeen is { } seen && (proposed is null || proposed.Best.Score.CompareChoice(seen.Score) < 0))
         || (proposed is not null && RuleBook.Check(asked.Problem, proposed.Best.Rig).Count > 0)
         || (stopped.Outcome is PlanOutcome.Impossible && asked.Published is { } known && known.Fits != false)
         || (asked.Published?.Optimum is { } optimum && (bound < optimum || proposed?.Best.Score.Wants > optimum || (proposed is { Proven: true } && proposed.Best.Score.Wants != optimum)));
