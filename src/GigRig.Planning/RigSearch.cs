@@ -79,21 +79,21 @@ internal sealed class RigSearch
 
     private void LookOn()
     {
-        var parts = new Parts(question, options, Fitter, clock);
-        var nodes = SetSearch.NodesFor(question, options, parts.AreRows);
-        var isThrough = nodes == 0 ? rounds.Ask(null) && rounds.IsExhausted : TakeTurns(SetsOf(parts), nodes);
+        var nodes = PostureSearch.NodesFor(question, options, Fitter);
+        var isThrough = nodes == 0 ? rounds.Ask(null) && rounds.IsExhausted : TakeTurns(OwnSearch(), nodes);
         IsClosed = isThrough && findings.LeavesNothingOpen;
     }
 
     private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo) || findings.IsKnownBest;
 
     /// <summary>Neither our own search nor the solver is always the quicker one: each has its turn, with more work than before. True where one of them is through.</summary>
-    private bool TakeTurns(SetSearch sets, int nodes)
+    private bool TakeTurns(PostureSearch own, int nodes)
     {
         for (var times = 1; !IsOver; times = Math.Min(TimesMore * times, MostTimes))
         {
-            if (sets.Run((long)nodes * times))
+            if (own.Run((long)nodes * times))
                 return true;
+            wantsBound = Math.Min(wantsBound, own.WantsBound);
             if (!IsOver && rounds.Ask(times * SolversTurn))
                 return rounds.IsExhausted;
         }
@@ -101,14 +101,14 @@ internal sealed class RigSearch
         return false;
     }
 
-    private SetSearch SetsOf(Parts parts)
+    private PostureSearch OwnSearch()
     {
-        SetSearch? search = null;
-        search = new SetSearch(question, Fitter, clock, parts.MayDo, (choice, wants) =>
+        PostureSearch? search = null;
+        search = new PostureSearch(question, options, Fitter, clock, (choice, shapes, wants, turned) =>
         {
             if (findings.IsAnswered(choice))
                 return;
-            TryOut(choice, wants, parts.TurnedOf(choice.Devices));
+            TryOut(choice, shapes, wants, turned);
             if (Best is { } better)
                 search!.MustBeat(better.Score);
         })
@@ -123,18 +123,25 @@ internal sealed class RigSearch
         return search;
     }
 
-    private void TryOut(Choice choice, long wants, IReadOnlyList<Stance[]>? turned)
+    /// <param name="shapes">As they are to stand, in any of the ways they were narrowed to.</param>
+    private void TryOut(Choice choice, Shape[] shapes, long wants, IReadOnlyList<Stance[]>? turned)
     {
         Consumer[] fed = [.. choice.Devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()];
         var power = question.Power.Feed(fed, clock, options.PowerStates);
         if (power is PowerAnswer.Starved)
             return;
-        var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
         var standings = Fitter.Stand(shapes, turned, clock);
         if (standings?.Count == shapes.Length && power is PowerAnswer.Fed answer)
-            findings.Accept(builder.Build(choice, standings, answer.Feeds), choice);
+            findings.Accept(builder.Build(choice, Widened(choice, shapes, standings), answer.Feeds), choice);
         else if (standings is not { Count: 0 } || shapes.Length == 0)
             findings.SetAside(wants);
+    }
+
+    /// <summary>The same standings, by all the poses that the things have.</summary>
+    private Standing[] Widened(Choice choice, Shape[] shapes, IReadOnlyList<Standing> standings)
+    {
+        var full = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
+        return [.. standings.Select(s => s with { Pose = full[s.Item].PoseLike(shapes[s.Item].Poses[s.Pose]) })];
     }
 
     private void BeginQuickly()

@@ -3,49 +3,56 @@ using GigRig.Planning.Fitting;
 namespace GigRig.Planning.Choosing;
 
 /// <summary>
-/// Bodies too deep to stand behind one another stand in one row. Cut the row at any one of them: whatever stands left of it keeps its least gap to the right, whatever
+/// Bodies too deep to stand behind one another stand in one row. Those that stand otherwise, even if they are rather deep, are left out, as next to them hardly any gap
+/// is needed. Cut the row at any one of them: whatever stands left of it keeps its least gap to the right, whatever
 /// stands right of it its least gap to the left. So the widths, and for all but one of them the lesser of its two least gaps, add up to no more than the board's width.
 /// </summary>
 internal sealed class RowBounds
 {
-    private readonly Stance[][] ways;
-    private readonly Stance[] supply;
+    private readonly WaysToStand ways;
     private readonly int width;
+    private readonly Following following;
     private readonly Dictionary<Stance, int> gaps;
+    private readonly int most;
 
-    private RowBounds(Question question, TurningSearch turning)
+    /// <summary>The largest of the gaps that are no more than half the largest; the largest where there is none.</summary>
+    private readonly int small;
+
+    public RowBounds(WaysToStand ways, int width, Following following)
     {
-        width = question.Surface.Width;
-        ways = [.. question.Candidates.Select(c => turning.WaysOf(c.Shape))];
-        supply = question.SupplyShape is { } shape ? turning.WaysOf(shape) : [];
-        gaps = LeastGaps([.. ways.SelectMany(w => w).Concat(supply).Where(w => 2 * w.Pose.Depth > question.Surface.Depth).Distinct()], turning.Following);
+        (this.ways, this.width, this.following) = (ways, width, following);
+        gaps = LeastGaps([.. ways.InRow.SelectMany(some => some).Concat(ways.Supply.Where(ways.IsDeep)).Distinct()]);
+        most = gaps.Values.DefaultIfEmpty(0).Max();
+        small = gaps.Values.Where(gap => 2 * gap <= most).DefaultIfEmpty(most).Max();
     }
 
     /// <summary>
     /// Bounds one of which every set keeps: that of sets with a body whose gap is small, which is the one left out, and that of sets with no such body.
     /// None where nothing stands in a row.
     /// </summary>
-    public static Bound[] Of(Question question, TurningSearch turning)
+    public Bound[] For(Posture[] postures)
     {
-        var row = new RowBounds(question, turning);
-        if (row.gaps.Count == 0)
-            return [];
-        var most = row.gaps.Values.Max();
-        var small = row.gaps.Values.Where(gap => 2 * gap <= most).DefaultIfEmpty(-1).Max();
-        return small < 0 || small == most ? [row.For(most, 0)] : [row.For(small, 0), row.For(most, small + 1)];
+        return gaps.Count == 0 ? [] : small == most ? [Row(most, 0)] : [Row(small, 0), Row(most, small + 1)];
+
+        // Bodies with smaller gaps than the least are not in the set.
+        Bound Row(long leftOut, int least) => ways.Bound(width + leftOut, postures, way => !gaps.TryGetValue(way, out var gap) ? 0 : gap < least ? width + leftOut + 1 : way.Pose.Width + gap);
     }
 
-    /// <param name="leftOut">The most that the gap left out may be.</param>
-    /// <param name="least">Bodies with smaller gaps are not in the set.</param>
-    private Bound For(int leftOut, int least)
+    /// <summary>
+    /// For a thing that stands otherwise: what can stand neither behind nor in front of it stands in one row with it. The two next to it may keep less than their least
+    /// gaps to it.
+    /// </summary>
+    public Bound Beside(int thing, Posture[] postures)
     {
-        long most = width + leftOut;
-        return new([.. ways.Select(Weight)], most - (supply.Length == 0 ? 0 : Weight(supply)));
+        var some = ways.Of(thing, Posture.Otherwise).ToArray();
+        var row = gaps.Where(one => some.All(s => following.AreSideBySide(one.Key, s))).Select(one => one.Key).ToHashSet(ReferenceEqualityComparer.Instance);
+        var loss = row.Cast<Stance>().Select(LossBeside).DefaultIfEmpty(0).Max();
+        return ways.Bound(width - some.Min(s => s.Pose.Width) + (2L * loss), postures, way => row.Contains(way) ? way.Pose.Width + gaps[way] : 0);
 
-        long Weight(Stance[] some) => some.Select(way => !gaps.TryGetValue(way, out var gap) ? 0 : gap < least ? most + 1 : way.Pose.Width + gap).DefaultIfEmpty(0).Min();
+        int LossBeside(Stance deep) => gaps[deep] - some.Min(s => Math.Min(Math.Min(following.Least(deep, s) - deep.Pose.Width, following.Least(s, deep) - s.Pose.Width), gaps[deep]));
     }
 
-    private static Dictionary<Stance, int> LeastGaps(Stance[] row, Following following)
+    private Dictionary<Stance, int> LeastGaps(Stance[] row)
     {
         var found = new Dictionary<Stance, int>();
         foreach (var one in row)
@@ -53,12 +60,12 @@ internal sealed class RowBounds
             var (right, left) = (int.MaxValue, int.MaxValue);
             foreach (var other in row)
             {
-                if (right > 0 && AtLeast(one, other) < right)
-                    right = Math.Min(right, following.Least(one, other) - one.Pose.Width);
-                if (left > 0 && AtLeast(other, one) < left)
-                    left = Math.Min(left, following.Least(other, one) - other.Pose.Width);
-                if (right == 0 || left == 0)
+                if (Math.Min(right, left) == 0)
                     break;
+                if (AtLeast(one, other) < right)
+                    right = Math.Min(right, following.Least(one, other) - one.Pose.Width);
+                if (AtLeast(other, one) < left)
+                    left = Math.Min(left, following.Least(other, one) - other.Pose.Width);
             }
 
             found[one] = Math.Min(right, left);

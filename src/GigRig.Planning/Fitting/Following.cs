@@ -15,16 +15,19 @@ internal sealed class Following
         return least;
     }
 
+    /// <summary>Whether nowhere along the board there can be both of these bodies, one behind the other.</summary>
+    public bool AreSideBySide(Stance one, Stance other) => Least(one, other) >= one.Pose.Width && Least(other, one) >= other.Pose.Width;
+
     private static int Find(Stance first, Stance second)
     {
         var (nearest, farthest) = (second.FirstY - first.LastY, second.LastY - first.FirstY);
 
         // Bodies that are level wherever they stand, and so they mostly are, stand side by side.
         var areLevel = farthest < first.Pose.Depth && nearest > -second.Pose.Depth;
-        for (var along = areLevel ? first.Pose.Width : 0; ; along++)
+        for (var along = areLevel ? first.Pose.Width : 0; ;)
         {
-            // Whatever shift is barred by one pair of pieces is stepped over, until none bars it.
-            var shift = nearest;
+            // Whatever shift is barred by one pair of pieces is stepped over, until none bars it. All these pairs bar the same shifts until one of them is passed.
+            var (shift, passed) = (nearest, int.MaxValue);
             for (var moved = true; moved && shift <= farthest;)
             {
                 moved = false;
@@ -35,6 +38,7 @@ internal sealed class Following
                         if (piece.X >= other.Right + along || other.X + along >= piece.Right || piece.Y >= other.Rear + shift || other.Y + shift >= piece.Rear)
                             continue;
                         shift = piece.Rear - other.Y;
+                        passed = Math.Min(passed, piece.Right - other.X);
                         moved = true;
                     }
                 }
@@ -42,6 +46,7 @@ internal sealed class Following
 
             if (shift <= farthest)
                 return along;
+            along = passed;
         }
     }
 }

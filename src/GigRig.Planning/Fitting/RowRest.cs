@@ -61,23 +61,27 @@ internal sealed class RowRest
     /// <summary>Whether every order of them is longer than this; false where that takes more than a glance.</summary>
     public static bool NoOrderGoes(int[] things, int[,] distance, int[] widths, int[] starts, int width)
     {
-        var (first, all, most) = (int.MaxValue, 0, 0);
+        // Cut the order anywhere: what comes before the cut is charged up to the next, what comes after it from the one before.
+        var (first, all, lesser, most, least) = (int.MaxValue, 0, 0, 0, int.MaxValue);
         foreach (var i in things)
         {
             first = Math.Min(first, starts[i]);
-            var nearest = int.MaxValue;
+            var (next, before) = (int.MaxValue, int.MaxValue);
             foreach (var j in things)
             {
-                if (j != i)
-                    nearest = Math.Min(nearest, distance[i, j]);
+                if (j == i)
+                    continue;
+                next = Math.Min(next, distance[i, j]);
+                before = Math.Min(before, distance[j, i] - widths[j] + widths[i]);
             }
 
-            // The last of them is followed by none: it counts with its width instead.
-            all += nearest;
-            most = Math.Max(most, nearest - widths[i]);
+            // The last of them is followed by none, or that at the cut: it counts with its width instead.
+            var both = Math.Min(next, before);
+            (all, most) = (all + next, Math.Max(most, next - widths[i]));
+            (lesser, least) = (lesser + both, Math.Min(least, both - widths[i]));
         }
 
-        return things.Length > 1 && first + all - most > width;
+        return things.Length > 1 && first + Math.Max(all - most, lesser - least) > width;
     }
 
     /// <summary>One of them comes next; from where it can start the rest must go onto the board.</summary>

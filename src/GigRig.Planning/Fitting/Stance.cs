@@ -3,10 +3,14 @@ namespace GigRig.Planning.Fitting;
 /// <summary>A pose with every front edge it may have on this surface: rails and the reach of its plugs decide.</summary>
 internal sealed class Stance
 {
+    private (Stance Front, Stance Rear)? halves;
+
     private Stance(Pose pose, (int From, int To)[] spans)
     {
         Pose = pose;
         Spans = spans;
+        LeftSide = [.. pose.Pieces.Where(p => p.X < 0)];
+        RightSide = [.. pose.Pieces.Where(p => p.Right > pose.Width)];
         LongestSides = pose.Pieces.Max(p => Math.Max(0, -p.X)) + pose.Pieces.Max(p => Math.Max(0, p.Right - pose.Width));
     }
 
@@ -25,7 +29,16 @@ internal sealed class Stance
     /// <summary>… up to here. Not above <see cref="CoreFrom"/> when there is no such band.</summary>
     public int CoreTo => FirstY + Pose.Depth;
 
+    public bool HasCore => CoreFrom < CoreTo;
+
     public bool AlwaysCrosses(int line) => CoreFrom <= line && line < CoreTo;
+
+    /// <summary>The same nearer to the front and nearer to the rear, where there is more than one front edge to stand at.</summary>
+    public (Stance Front, Stance Rear) Halves => halves ??= (
+        new(Pose, [.. Spans.Where(s => s.From <= MiddleY).Select(s => (s.From, Math.Min(s.To, MiddleY)))]),
+        new(Pose, [.. Spans.Where(s => s.To > MiddleY).Select(s => (Math.Max(s.From, MiddleY + 1), s.To))]));
+
+    private int MiddleY => FirstY + ((LastY - FirstY) / 2);
 
     public IEnumerable<int> Ys => Spans.SelectMany(s => Enumerable.Range(s.From, s.To - s.From + 1));
 
@@ -33,10 +46,10 @@ internal sealed class Stance
     public int LongestSides { get; }
 
     /// <summary>The plugs that stick out to the left.</summary>
-    public IEnumerable<Box> LeftSide => Pose.Pieces.Where(p => p.X < 0);
+    public Box[] LeftSide { get; }
 
     /// <summary>The plugs that stick out to the right.</summary>
-    public IEnumerable<Box> RightSide => Pose.Pieces.Where(p => p.Right > Pose.Width);
+    public Box[] RightSide { get; }
 
     /// <summary>Every way a shape can stand on the surface, in the order of its poses.</summary>
     public static Stance[] AllOf(Shape shape, Surface surface) => [.. shape.Poses.Select(p => Of(p, surface)).OfType<Stance>()];

@@ -16,6 +16,8 @@ internal sealed class StripRests(StripThings things, int depth)
         if (!Add(deep))
             return false;
         int[] shallow = [.. Enumerable.Range(0, things.Count).Where(i => 2 * things.Depths[i] <= depth)];
+        if (shallow.Any(s => RowRest.NoOrderGoes(SideBySide([s, .. deep, .. shallow]), things.Distance, things.Widths, starts, things.Width)))
+            return false;
         return deep.Length >= MostRow - 1 || shallow.Length > MostShallow || shallow.All(s => Add([.. deep, s]));
 
         bool Add(int[] row)
@@ -27,6 +29,19 @@ internal sealed class StripRests(StripThings things, int depth)
             rests.Add(new RowRest(row, things.Distance, things.Widths));
             return rests[^1].Suffices(0, starts, things.Width);
         }
+    }
+
+    /// <summary>The first of these, and of the others what can stand neither behind nor in front of any that is already there.</summary>
+    private int[] SideBySide(int[] some)
+    {
+        var row = new List<int>(some.Length);
+        foreach (var one in some)
+        {
+            if (row.All(other => other != one && things.Distance[one, other] >= things.Widths[one] && things.Distance[other, one] >= things.Widths[other]))
+                row.Add(one);
+        }
+
+        return [.. row];
     }
 
     /// <param name="set">What is put down.</param>

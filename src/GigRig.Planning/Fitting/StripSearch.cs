@@ -15,6 +15,7 @@ internal sealed class StripSearch
 
     private readonly StripThings things;
     private readonly int mostNodes;
+    private readonly int mostRefused;
     private readonly Clock clock;
     private readonly Func<int[], bool> accept;
     private readonly StripRoom room;
@@ -26,9 +27,9 @@ internal sealed class StripSearch
     private int refused;
     private bool isGivenUp;
 
-    private StripSearch(Surface surface, StripThings things, int mostNodes, Clock clock, Func<int[], bool> accept)
+    private StripSearch(Surface surface, StripThings things, int mostNodes, int mostRefused, Clock clock, Func<int[], bool> accept)
     {
-        (this.things, this.mostNodes, this.clock, this.accept) = (things, mostNodes, clock, accept);
+        (this.things, this.mostNodes, this.mostRefused, this.clock, this.accept) = (things, mostNodes, mostRefused, clock, accept);
         room = new(surface.Depth, things);
         rests = new(things, surface.Depth);
         levels = [.. things.Widths.Select(_ => (new int[things.Count], new int[things.Count], new int[things.Count]))];
@@ -43,14 +44,15 @@ internal sealed class StripSearch
 
     /// <param name="stances">Turned as they are to stand. Those that are the same object stand in each other's place.</param>
     /// <param name="accept">Asked of each solution found: where along the width each thing may stand.</param>
-    public static Word Decide(Surface surface, Stance[] stances, Following following, int mostNodes, Clock clock, Func<int[], bool> accept, out int nodes)
+    /// <param name="mostRefused">After so many solutions that were not accepted the question is left open.</param>
+    public static Word Decide(Surface surface, Stance[] stances, Following following, int mostNodes, Clock clock, Func<int[], bool> accept, out int nodes, int mostRefused = int.MaxValue)
     {
         nodes = 0;
         if (stances.Length > MostThings)
             return Word.Open;
         if (IsTooMuch(surface, stances))
             return Word.No;
-        var search = new StripSearch(surface, new(surface, stances, following), mostNodes, clock, accept);
+        var search = new StripSearch(surface, new(surface, stances, following), mostNodes, mostRefused, clock, accept);
         if (!search.Begins())
             return Word.No;
         var found = search.Next(0, 0);
@@ -123,7 +125,7 @@ internal sealed class StripSearch
             return true;
 
         // Only these places along the width failed: with others, passed over on the way, it may do after all.
-        refused++;
+        isGivenUp |= ++refused > mostRefused;
         return false;
     }
 

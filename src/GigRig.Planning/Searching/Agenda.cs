@@ -7,6 +7,7 @@ internal sealed class Agenda
 {
     private readonly int[,] ratings;
     private readonly int[] hosts;
+    private readonly long[][] gains;
 
     public Agenda(Question question)
     {
@@ -33,6 +34,7 @@ internal sealed class Agenda
             .. question.Candidates.Select(c => Worth.Device + (Worth.Gram * c.Device.Mass.Value)),
             .. question.OffBoard.Select(i => Worth.Gram * i.Mass.Value),
         ];
+        gains = [.. NeedsOf.Select((steps, thing) => steps.Select(s => Steps[s].Gain(Worth, ratings[thing, s])).ToArray())];
         LikeBefore = FindLikes(question);
     }
 
@@ -59,6 +61,10 @@ internal sealed class Agenda
 
     /// <summary>The rating a thing meets the need of a step with; 0 where it does no better than the amp.</summary>
     public int Rating(int thing, int step) => ratings[thing, step];
+
+    /// <summary>What a thing brings to one of its needs.</summary>
+    /// <param name="place">Which of <see cref="NeedsOf"/>.</param>
+    public long Gain(int thing, int place) => gains[thing][place];
 
     /// <summary>The worth of playing a sound that is wanted.</summary>
     public long WorthOfSound(int sound) => Sounds.All[sound].Level == NeedLevel.Must ? 0 : Sounds.All[sound].Weight * Worth.Want;

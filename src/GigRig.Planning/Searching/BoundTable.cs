@@ -67,10 +67,15 @@ internal sealed class BoundTable
 
     private static Charge[] Undominated(Charge[] choices)
     {
+        var sorted = (Charge[])choices.Clone();
+        Array.Sort(sorted, (a, b) => a.Gain != b.Gain ? b.Gain.CompareTo(a.Gain) : a.Room != b.Room ? a.Room.CompareTo(b.Room) : a.Outlets != b.Outlets ? a.Outlets.CompareTo(b.Outlets) : a.Thing.CompareTo(b.Thing));
         var kept = new List<Charge>();
-        foreach (var one in choices.OrderByDescending(c => c.Gain).ThenBy(c => c.Room).ThenBy(c => c.Outlets))
+        foreach (var one in sorted)
         {
-            if (!kept.Any(k => k.Room <= one.Room && k.Outlets <= one.Outlets))
+            var isNeeded = true;
+            foreach (var other in kept)
+                isNeeded &= other.Room > one.Room || other.Outlets > one.Outlets;
+            if (isNeeded)
                 kept.Add(one);
         }
 

@@ -1,3 +1,4 @@
+using GigRig.Planning.Choosing;
 using GigRig.Planning.Fitting;
 using GigRig.Planning.Powering;
 
@@ -16,26 +17,41 @@ internal sealed class Parts
     private readonly PlannerOptions options;
     private readonly Fitter fitter;
     private readonly Clock clock;
-    private readonly char[] shapes;
+    private readonly Dictionary<string, char> numbers = new(StringComparer.Ordinal);
+    private readonly (Shape Shape, char Number)[][] inPosture;
     private readonly char[] consumers;
     private readonly Dictionary<string, Stance[][]?> turned = new(StringComparer.Ordinal);
     private readonly Dictionary<string, bool> rows = new(StringComparer.Ordinal);
     private readonly Dictionary<string, bool> fed = new(StringComparer.Ordinal);
+    private char[] shapes;
+    private Shape[] standing;
 
-    public Parts(Question question, PlannerOptions options, Fitter fitter, Clock clock)
+    public Parts(Question question, PlannerOptions options, Fitter fitter, WaysToStand ways, Clock clock)
     {
         (this.question, this.options, this.fitter, this.clock) = (question, options, fitter, clock);
 
         // Where currents add up, consumers are alike only if they draw the same.
         var adds = question.Problem.Adapters.Splitter > 0 || question.Problem.Supply?.TotalCurrent is not null;
-        shapes = Numbered(c => c.Shape.Key);
-        consumers = Numbered(c => c.Consumer is { } fed ? adds ? $"{fed.Draw} {fed.Key}" : fed.Key : "");
+        consumers = [.. question.Candidates.Select(c => NumberOf(c.Consumer is { } eats ? adds ? $"{eats.Draw} {eats.Key}" : eats.Key : ""))];
+        inPosture = [.. question.Candidates.Select(c => Enum.GetValues<Posture>().Select(posture => Standing(c.Shape, [.. ways.Of(c.Index, posture)])).ToArray())];
+        (shapes, standing) = ([], []);
+        Stand(new Posture[inPosture.Length]);
         AreRows = fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape));
         turned[""] = question.SupplyShape is { } supply ? [.. fitter.Turning.WaysOf(supply).Select(s => (Stance[])[s])] : [[]];
     }
 
     /// <summary>Whether some things are too deep for the board to stand behind one another: only then does the width say much.</summary>
     public bool AreRows { get; }
+
+    /// <summary>From now on things stand like this.</summary>
+    public void Stand(Posture[] postures)
+    {
+        shapes = [.. inPosture.Select((each, thing) => each[(int)postures[thing]].Number)];
+        standing = [.. inPosture.Select((each, thing) => each[(int)postures[thing]].Shape)];
+    }
+
+    /// <summary>As they are to stand; the supply last where it stands among them.</summary>
+    public Shape[] ShapesOf(IEnumerable<int> devices) => question.SupplyShape is { } supply ? [.. devices.Select(d => standing[d]), supply] : [.. devices.Select(d => standing[d])];
 
     /// <param name="things">The last of them was added to a part that may do.</param>
     public bool MayDo(IReadOnlyList<int> things)
@@ -62,7 +78,7 @@ internal sealed class Parts
         if (ways is not null)
             return ways.Length > 0;
         if (!rows.TryGetValue(key, out var may))
-            rows[key] = may = fitter.Rows.Admits(question.ShapesOf([.. devices.Select(i => question.Candidates[i])]));
+            rows[key] = may = fitter.Rows.Admits(ShapesOf(devices));
         return may;
     }
 
@@ -71,7 +87,7 @@ internal sealed class Parts
         var place = Array.IndexOf(devices, last);
         if (question.Surface.SwitchSpacing > 0 || !turned.TryGetValue(KeyOf([.. devices.Where(d => d != last)], shapes), out var before) || before is null)
             return null;
-        var added = fitter.Turning.WaysOf(question.Candidates[last].Shape);
+        var added = fitter.Turning.WaysOf(standing[last]);
         return before.Length * added.Length > MostTurned ? null :
         [
             .. before.SelectMany(_ => added, (rest, one) => (Stance[])[.. rest[..place], one, .. rest[place..]]).Where(all => !fitter.Turning.Refutes(all, clock)),
@@ -89,16 +105,17 @@ internal sealed class Parts
     /// <summary>Devices of like shape next to each other, so that sets that look alike are in like order.</summary>
     private int[] InOrder(IEnumerable<int> things) => [.. things.Where(t => t < shapes.Length).OrderBy(t => shapes[t]).ThenBy(t => t)];
 
-    private char[] Numbered(Func<Candidate, string> kind)
+    private (Shape Shape, char Number) Standing(Shape shape, Stance[] some)
     {
-        var numbers = new Dictionary<string, char>(StringComparer.Ordinal);
-        return [.. question.Candidates.Select(c =>
-        {
-            var key = kind(c);
-            if (!numbers.TryGetValue(key, out var number))
-                numbers[key] = number = (char)(numbers.Count + 1);
-            return number;
-        })];
+        var narrowed = some.Length == 0 || some.Length == fitter.Turning.WaysOf(shape).Length ? shape : fitter.Turning.Narrowed(some);
+        return (narrowed, NumberOf(narrowed.Key));
+    }
+
+    private char NumberOf(string key)
+    {
+        if (!numbers.TryGetValue(key, out var number))
+            numbers[key] = number = (char)(numbers.Count + 1);
+        return number;
     }
 
     private static string KeyOf(int[] devices, char[] numbers) => string.Create(devices.Length, (devices, numbers), (chars, from) =>

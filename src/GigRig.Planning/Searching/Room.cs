@@ -14,8 +14,8 @@ internal sealed class Room
     /// <summary>What each thing is charged at each of its steps.</summary>
     private readonly BoundTable.Charge[][] charges;
 
-    /// <summary>And what it is charged from each of its steps on, and at last nothing.</summary>
-    private readonly Credit[][] credits;
+    /// <summary>And what it is charged from each of its steps on, and at last nothing; worked out when first asked for.</summary>
+    private readonly Credit[]?[] credits;
     private long left;
     private int outletsLeft;
     private Credit credit;
@@ -28,7 +28,7 @@ internal sealed class Room
         (this.agenda, this.bound, this.outlets) = (agenda, bound, outlets);
         scale = Math.Max(1, (bound.Most + pieces - 1) / pieces);
         charges = [.. Enumerable.Range(0, agenda.Things).Select(thing => ChargesOf(thing, shares))];
-        credits = [.. charges.Select(CreditsOf)];
+        credits = new Credit[agenda.Things][];
         left = bound.Most;
         outletsLeft = (int)(outlets?.Most ?? 0);
         table = new(
@@ -75,7 +75,7 @@ internal sealed class Room
         var place = 0;
         while (place < steps.Length && steps[place] <= s)
             place++;
-        return credits[thing][place];
+        return (credits[thing] ??= CreditsOf(charges[thing], thing))[place];
     }
 
     private void Pass(int s, List<int> taken, int sign)
@@ -92,10 +92,18 @@ internal sealed class Room
     {
         var steps = agenda.NeedsOf[thing];
         var (costs, rooms) = (shares.Split(thing, agenda.Costs[thing]), shares.Split(thing, bound.Of(thing) / scale));
-        var main = steps.DefaultIfEmpty(-1).MaxBy(s => s < 0 ? 0 : GainOf(s));
-        return [.. steps.Select((s, i) => new BoundTable.Charge(GainOf(s) - costs[i], (int)Math.Min(rooms[i], int.MaxValue / 2), s == main ? OutletsOf(thing) : 0, thing))];
+        var made = new BoundTable.Charge[steps.Length];
+        var main = 0;
+        for (var i = 0; i < made.Length; i++)
+        {
+            var gain = agenda.Gain(thing, i);
+            made[i] = new(gain - costs[i], (int)Math.Min(rooms[i], int.MaxValue / 2), 0, thing);
+            main = gain > agenda.Gain(thing, main) ? i : main;
+        }
 
-        long GainOf(int s) => agenda.Steps[s].Gain(agenda.Worth, agenda.Rating(thing, s));
+        if (made.Length > 0)
+            made[main] = made[main] with { Outlets = OutletsOf(thing) };
+        return made;
     }
 
     private Credit[] CreditsOf(BoundTable.Charge[] parts, int thing)
@@ -112,8 +120,7 @@ internal sealed class Room
         public static Credit Of(Room room, int thing, int place)
         {
             var charge = room.charges[thing][place];
-            var step = room.agenda.NeedsOf[thing][place];
-            return new(room.agenda.Steps[step].Gain(room.agenda.Worth, room.agenda.Rating(thing, step)) - charge.Gain, charge.Room, charge.Outlets);
+            return new(room.agenda.Gain(thing, place) - charge.Gain, charge.Room, charge.Outlets);
         }
 
         public Credit Plus(Credit other, int sign) => new(Gain + (sign * other.Gain), Room + (sign * other.Room), Outlets + (sign * other.Outlets));

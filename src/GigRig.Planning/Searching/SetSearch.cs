@@ -12,90 +12,66 @@ namespace GigRig.Planning.Searching;
 /// </summary>
 internal sealed class SetSearch
 {
-    /// <summary>Without rows the solver has the better bounds: where there is more than this to choose from, it has the whole question.</summary>
-    private const int MostWithoutRows = 40;
-
     /// <summary>So much work on questions of fit takes as long as a node.</summary>
     private const int WorkANode = 100;
 
     private readonly Question question;
+    private readonly Agenda agenda;
     private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly Func<IReadOnlyList<int>, bool> mayDo;
     private readonly Action<Choice, long> tryOut;
-    private readonly Agenda agenda;
     private readonly Step[] steps;
     private readonly Sounds sounds;
-    private readonly Rooms rooms;
     private readonly bool[] isIn;
     private readonly int[] barred;
     private readonly List<int> taken = [];
-    private long best;
-    private bool hasPins;
+    private Bound[][] bounds = [];
+    private long[][] left = [];
+    private Rooms? rooms;
+    private long best = -1L << 60;
     private long nodes;
     private long mostNodes;
 
-    public SetSearch(Question question, Fitter fitter, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    public SetSearch(Question question, Agenda agenda, Fitter fitter, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
     {
-        (this.question, this.fitter, this.clock, this.mayDo, this.tryOut) = (question, fitter, clock, mayDo, tryOut);
-        agenda = new(question);
+        (this.question, this.agenda, this.fitter, this.clock, this.mayDo, this.tryOut) = (question, agenda, fitter, clock, mayDo, tryOut);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
         isIn = new bool[agenda.Things];
         barred = new int[agenda.Things];
-        best = -1L << 60;
-        rooms = new(question, agenda, fitter.Turning, clock);
-        WantsBound = rooms.Admits ? agenda.WantsWithin(agenda.Unhosted + rooms.Most(-1, -1)) : 0;
     }
 
-    public static int NodesFor(Question question, PlannerOptions options, bool areRows) =>
-        areRows ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes : 0;
-
-    private bool IsUp => nodes + (fitter.Work / WorkANode) > mostNodes || clock.IsUp || IsEnough();
+    /// <summary>Whether it has looked at as many nodes as it may for now.</summary>
+    public bool IsUp => nodes + (fitter.Work / WorkANode) > mostNodes || clock.IsUp || IsEnough();
 
     /// <summary>Whether one of two alike things stands for both. Not where sets are passed over that hold only one of them.</summary>
-    public bool KeepsLikesInOrder { get; init; } = true;
+    public bool KeepsLikesInOrder { get; set; } = true;
 
     /// <summary>Whether what was tried out so far will do.</summary>
-    public Func<bool> IsEnough { get; init; } = () => false;
+    public Func<bool> IsEnough { get; set; } = () => false;
 
-    /// <summary>Where the worth leaves out a tier, what looks equal may still be better.</summary>
-    private bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
+    /// <summary>Work done elsewhere.</summary>
+    public void Count(int asManyNodes) => nodes += asManyNodes;
 
-    /// <summary>The most that wants can come to, by the tables alone.</summary>
-    public long WantsBound { get; }
+    /// <summary>Whether a set of so much worth is what is looked for. Where the worth leaves out a tier, what looks equal may still be better.</summary>
+    public bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
 
     /// <summary>Only sets better than this are looked for from now on.</summary>
     public void MustBeat(Score score) => best = Math.Max(best, agenda.Worth.Of(score));
 
-    /// <summary>True where everything was looked at. What is asked again starts from the beginning, knowing more.</summary>
-    /// <param name="more">How many nodes may be looked at this time.</param>
-    public bool Run(long more)
-    {
-        if (!rooms.Admits)
-            return true;
-        nodes = 0;
-        mostNodes = more + (fitter.Work / WorkANode);
-        var value = agenda.Unhosted;
-        var options = question.Problem.Options;
-        foreach (var pin in options.Pin.Concat(options.Fixed.Select(place => place.Id)).Distinct().Where(id => id != question.Problem.Amp?.Id && id != question.Problem.Supply?.Id))
-        {
-            // A pinned thing that can never come along leaves nothing to choose.
-            var thing = ThingNamed(pin);
-            if (thing < 0 || (!hasPins && !Take(thing, -1)))
-                return true;
-            value -= agenda.Costs[thing];
-        }
+    /// <summary>From now on so many more nodes may be looked at.</summary>
+    public void Allow(long more) => (nodes, mostNodes) = (0, more + (fitter.Work / WorkANode));
 
-        hasPins = true;
-        Settle(0, value);
-        return !IsUp;
-    }
-
-    private int ThingNamed(GearId id)
+    /// <summary>Looks at every set with these things, until it is up.</summary>
+    /// <param name="within">Groups of bounds, of each of which a set keeps one.</param>
+    /// <param name="tables">In which these things cost nothing any more.</param>
+    public void Run(IReadOnlyList<int> given, Bound[][] within, Rooms tables)
     {
-        var device = Array.FindIndex(question.Candidates, c => c.Id == id);
-        var item = Array.FindIndex(question.OffBoard, i => i.Id == id);
-        return device >= 0 ? device : item >= 0 ? question.Candidates.Length + item : -1;
+        (bounds, left, rooms) = (within, [.. within.Select(group => group.Select(b => b.Most).ToArray())], tables);
+        if (left.All(group => group.Any(most => most >= 0)) && given.All(thing => Take(thing, -1)))
+            Settle(0, agenda.Unhosted - given.Sum(thing => agenda.Costs[thing]));
+        while (taken.Count > 0)
+            Leave(taken[^1], -1);
     }
 
     /// <summary>Settles the needs from this one on.</summary>
@@ -113,7 +89,7 @@ internal sealed class SetSearch
         var standing = step.Base;
         foreach (var thing in taken)
             standing = Math.Max(standing, agenda.Rating(thing, s));
-        rooms.Enter(s, taken);
+        rooms!.Enter(s, taken);
         var branches = new List<(long Most, int Option)>();
         if (standing > 0 || !step.IsMust)
             Consider(step.Options.Length, step.Gain(agenda.Worth, standing), -1);
@@ -166,22 +142,48 @@ internal sealed class SetSearch
 
     private bool Take(int thing, int s)
     {
-        if (barred[thing] > 0 || !rooms.Fits(thing))
+        if (barred[thing] > 0 || !Fits(thing))
             return false;
         isIn[thing] = true;
         taken.Add(thing);
-        rooms.Take(thing, s, 1);
+        Weigh(thing, s, 1);
         if (thing >= question.Candidates.Length || mayDo(taken))
             return true;
         Leave(thing, s);
         return false;
     }
 
+    /// <summary>Whether all bounds still hold with this thing.</summary>
+    private bool Fits(int thing)
+    {
+        for (var g = 0; g < bounds.Length; g++)
+        {
+            var fits = false;
+            for (var b = 0; b < bounds[g].Length && !fits; b++)
+                fits = bounds[g][b].Of(thing) <= left[g][b];
+            if (!fits)
+                return false;
+        }
+
+        return true;
+    }
+
+    private void Weigh(int thing, int s, int sign)
+    {
+        for (var g = 0; g < bounds.Length; g++)
+        {
+            for (var b = 0; b < bounds[g].Length; b++)
+                left[g][b] -= sign * bounds[g][b].Of(thing);
+        }
+
+        rooms!.Take(thing, s, sign);
+    }
+
     private void Leave(int thing, int s)
     {
         isIn[thing] = false;
         taken.RemoveAt(taken.Count - 1);
-        rooms.Take(thing, s, -1);
+        Weigh(thing, s, -1);
     }
 
     /// <summary>All needs are settled: what remains is whether the sounds can be played, and whether more things would help with them.</summary>

@@ -9,40 +9,61 @@ namespace GigRig.Planning.Searching;
 /// </summary>
 internal sealed class Shares
 {
-    /// <summary>Rounds in all, and rounds in vain, before the parts found are good enough.</summary>
-    private const int MostRounds = 60;
+    /// <summary>After so many rounds in vain the parts found are good enough.</summary>
     private const int MostInVain = 12;
 
+    /// <summary>What was fitted to much the same is worth no more than so many rounds.</summary>
+    private const int MostKept = 6;
+
     private readonly double[][] parts;
+    private readonly int rounds;
 
-    private Shares(double[][] parts) => this.parts = parts;
+    private Shares(double[][] parts, int rounds) => (this.parts, this.rounds) = (parts, rounds);
 
-    public static Shares Equal(Agenda agenda) => new([.. agenda.NeedsOf.Select(steps => steps.Select(_ => 1.0 / steps.Length).ToArray())]);
+    public static Shares Equal(Agenda agenda) => new([.. agenda.NeedsOf.Select(steps => steps.Select(_ => 1.0 / steps.Length).ToArray())], 0);
 
-    /// <summary>The parts with which the bound leaves least at the root, of those looked at.</summary>
-    /// <param name="pieces">How finely the bound is counted meanwhile.</param>
-    public static Shares For(Agenda agenda, Bound bound, int pieces, Bound? outlets)
+    /// <summary>The same, but that these things are charged nothing.</summary>
+    public Shares With(IEnumerable<int> given)
     {
-        var best = Equal(agenda);
-        var (now, least) = (best, long.MaxValue);
-        for (int round = 0, inVain = 0; round < MostRounds && inVain < MostInVain; round++, inVain++)
+        double[][] next = [.. parts];
+        foreach (var thing in given)
+            next[thing] = new double[next[thing].Length];
+        return new(next, Math.Min(rounds, MostKept));
+    }
+
+    /// <summary>The parts with which the bound leaves least, of those looked at from these on.</summary>
+    /// <param name="pieces">How finely the bound is counted meanwhile.</param>
+    public (Shares Shares, long Most) Fitted(Agenda agenda, Bound bound, Bound? outlets, int pieces, int mostRounds)
+    {
+        var (best, now, least) = (this, this, long.MaxValue);
+        if (bound.Most < 0)
+            return (this, BoundTable.Never);
+        for (int round = 0, inVain = 0; round < mostRounds && inVain < MostInVain; round++, inVain++)
         {
             var room = new Room(agenda, bound, pieces, outlets, now);
             var most = room.Most(-1, -1);
             if (most < least)
                 (best, least, inVain) = (now, most, 0);
-            if (now.Towards(room.Chosen(), agenda, 1.0 / (round + 2)) is not { } next)
+            if (now.Towards(room.Chosen(), agenda) is not { } next)
                 break;
             now = next;
         }
 
-        return best;
+        return (best, least);
     }
 
     /// <summary>So much of each need of a thing, in whole numbers that add up to no more than the whole.</summary>
     public long[] Split(int thing, long whole)
     {
         var split = new long[parts[thing].Length];
+        if (split.Length == 1)
+        {
+            split[0] = parts[thing][0] == 0 ? 0 : whole;
+            return split;
+        }
+
+        if (Array.TrueForAll(parts[thing], part => part == 0))
+            return split;
         var (sum, given) = (0.0, 0L);
         for (var i = 0; i < split.Length; i++)
         {
@@ -57,19 +78,20 @@ internal sealed class Shares
 
     /// <summary>A step towards charging in full where things were chosen; null where everything chosen was charged in full.</summary>
     /// <param name="chosen">For each step the thing chosen there; -1 for none.</param>
-    private Shares? Towards(int[] chosen, Agenda agenda, double far)
+    private Shares? Towards(int[] chosen, Agenda agenda)
     {
+        var far = 1.0 / (rounds + 2);
         double[][]? next = null;
         foreach (var thing in chosen.Where(t => t >= 0 && agenda.NeedsOf[t].Length > 1).Distinct())
         {
             var steps = agenda.NeedsOf[thing];
             var times = steps.Count(s => chosen[s] == thing);
-            if (times == steps.Length)
+            if (times == steps.Length || Array.TrueForAll(parts[thing], part => part == 0))
                 continue;
             next ??= [.. parts];
             next[thing] = [.. parts[thing].Select((part, i) => ((1 - far) * part) + (chosen[steps[i]] == thing ? far / times : 0))];
         }
 
-        return next is null ? null : new(next);
+        return next is null ? null : new(next, rounds + 1);
     }
 }

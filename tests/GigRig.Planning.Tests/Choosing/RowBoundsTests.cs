@@ -20,7 +20,7 @@ public sealed class RowBoundsTests
     {
         var question = QuestionOf([Box("a", (71, 124), atSides: true), Box("b", (60, 111), atSides: true), Box("c", (84, 130), atSides: false), Box("d", (60, 124), atSides: false)]);
 
-        var bounds = RowBounds.Of(question, new TurningSearch(question.Surface));
+        var bounds = Of(question, new(question.Surface)).For(new Posture[4]);
 
         Assert.Equal(2, bounds.Length);
         Assert.Equal([71 + 15, 60 + 15, 84, 60], bounds[0].Weights);
@@ -37,20 +37,33 @@ public sealed class RowBoundsTests
         var random = new Random(seed);
         var question = QuestionOf([.. Enumerable.Range(0, 16).Select(i => Box($"{i}", Boxes[random.Next(Boxes.Length)], random.Next(3) > 0, random.Next(3) == 0))]);
         var turning = new TurningSearch(question.Surface);
-        var bounds = RowBounds.Of(question, turning);
+        var ways = new WaysToStand(question, turning);
+        var row = Of(question, turning);
+        var columns = new ColumnBounds(ways, question.Surface, turning.Following);
         var stood = 0;
 
         for (var times = 0; times < 60; times++)
         {
             int[] some = [.. Enumerable.Range(0, 16).OrderBy(_ => random.Next()).Take(random.Next(4, 8))];
-            if (turning.Decide([.. some.Select(i => question.Candidates[i].Shape)], 5_000, 5_000, Ask.Patiently) is not { Count: > 0 })
+            if (turning.Decide([.. some.Select(i => question.Candidates[i].Shape)], 5_000, 5_000, Ask.Patiently) is not { Count: > 0 } standings)
                 continue;
             stood++;
-            Assert.Contains(bounds, bound => some.Sum(bound.Of) <= bound.Most);
+            var postures = new Posture[16];
+            foreach (var standing in standings)
+                postures[some[standing.Item]] = IsInRow(standing) ? Posture.InRow : Posture.Otherwise;
+
+            Assert.All([new Posture[16], postures], each => Assert.Contains(row.For(each), Holds));
+            Assert.All([new Posture[16], postures], each => Assert.True(Holds(columns.For(each))));
+            Assert.All(some.Where(i => postures[i] == Posture.Otherwise), i => Assert.True(Holds(row.Beside(i, postures))));
+
+            bool IsInRow(Standing standing) => ways.Of(some[standing.Item], Posture.InRow).Any(way => question.Candidates[some[standing.Item]].Shape.PoseLike(way.Pose) == standing.Pose);
+            bool Holds(Bound bound) => some.Sum(bound.Of) <= bound.Most;
         }
 
         Assert.NotEqual(0, stood);
     }
+
+    private static RowBounds Of(Question question, TurningSearch turning) => new(new(question, turning), 460, turning.Following);
 
     private static Question QuestionOf(Device[] devices) => new(A.Draft(new(new("board"), "board", 460.Mm, 135.Mm, 0.G, [], [], Overhang.Usual)).With(devices).Problem());
 
