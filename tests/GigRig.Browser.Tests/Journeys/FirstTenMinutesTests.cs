@@ -68,8 +68,8 @@ public sealed class FirstTenMinutesTests(Chromium chromium) : BrowserTest(chromi
         await TypeLineAsync(1, "Plank", "60 x 30 cm");
         await TypeLineAsync(1, "Brick", "8 outlets 9 V 100 mA + 2 x 9 V 500 mA");
         await TypeLineAsync(1, "Red combo", "clean, drive");
-        // Past the off-board items round to the first kind; from the second box on the cursor is in the name already.
-        await TypeLineAsync(2, Boxes[0]);
+        // Past off-board items, leads and instruments round to the first kind; from the second box on the cursor is in the name already.
+        await TypeLineAsync(4, Boxes[0]);
         foreach (var box in Boxes.Skip(1))
             await TypeLineAsync(0, box);
 
