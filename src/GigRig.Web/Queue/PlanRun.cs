@@ -12,12 +12,13 @@ public sealed class PlanRun : IDisposable
     private readonly TimeProvider time;
     private readonly long started;
     private readonly ITimer beat;
+    private readonly Action tick;
     private volatile PlanProgress? latest;
 
-    /// <param name="tick">Called a few times a second, on any thread, however often the planner reports.</param>
+    /// <param name="tick">Called at once for the first rig and then a few times a second, on any thread, however often the planner reports.</param>
     internal PlanRun(RigProblem problem, TimeProvider time, Action tick)
     {
-        (Problem, this.time, started) = (problem, time, time.GetTimestamp());
+        (Problem, this.time, this.tick, started) = (problem, time, tick, time.GetTimestamp());
         beat = time.CreateTimer(_ => tick(), null, Beat, Beat);
     }
 
@@ -30,7 +31,7 @@ public sealed class PlanRun : IDisposable
 
     public bool IsStopping => cancel.IsCancellationRequested;
 
-    public Task<QueueAnswer> AskAsync(PlanQueue queue) => queue.AskAsync(Problem, new Keep(this), cancel.Token);
+    public Task<QueueAnswer> AskAsync(PlanQueue queue) => queue.AskAsync(Problem, new KeepPlanned(this), cancel.Token);
 
     /// <summary>Null where too many wait already.</summary>
     /// <param name="rig">Whose things are stood better.</param>
@@ -46,14 +47,22 @@ public sealed class PlanRun : IDisposable
         cancel.Dispose();
     }
 
-    private sealed class Keep(PlanRun run) : IProgress<PlanProgress>
+    private void Keep(PlanProgress value)
     {
-        public void Report(PlanProgress value) => run.latest = value;
+        var isFirst = latest is null;
+        latest = value;
+        if (isFirst)
+            tick();
+    }
+
+    private sealed class KeepPlanned(PlanRun run) : IProgress<PlanProgress>
+    {
+        public void Report(PlanProgress value) => run.Keep(value);
     }
 
     private sealed class KeepTidied(PlanRun run) : IProgress<TidyOutcome.Tidied>
     {
         public void Report(TidyOutcome.Tidied value) =>
-            run.latest = new(new(value.Rig, value.Score, Coverage.Of(run.Problem, value.Rig)), value.Score.Wants, run.Elapsed);
+            run.Keep(new(new(value.Rig, value.Score, Coverage.Of(run.Problem, value.Rig)), value.Score.Wants, run.Elapsed));
     }
 }
