@@ -11,8 +11,7 @@ namespace GigRig.Planning.Searching;
 /// </summary>
 internal sealed class PostureSearch
 {
-    /// <summary>Without rows the solver has the better bounds: it takes over this many times sooner, and at once where there is much to choose from.</summary>
-    private const int NodesFewer = 3;
+    /// <summary>Without rows the solver has the better bounds: where there is more than this to choose from, it has the whole question.</summary>
     private const int MostWithoutRows = 40;
 
     /// <summary>With more things than this that may stand otherwise, postures are left open.</summary>
@@ -38,6 +37,9 @@ internal sealed class PostureSearch
     private const int SomeRounds = 6;
     private const int Fewer = 3;
 
+    /// <summary>Where there are no rows, so many nodes are looked at before any shares are fitted: most questions need no more.</summary>
+    private const int FirstLook = 300;
+
     private readonly Question question;
     private readonly Clock clock;
     private readonly Agenda agenda;
@@ -47,6 +49,9 @@ internal sealed class PostureSearch
     private readonly int[]? pins;
     private readonly PriorityQueue<Postures, (long Most, int Number)> queue = new();
     private int number;
+
+    /// <summary>Whether shares are fitted, which takes longer than many a search.</summary>
+    private bool isSharp;
 
     /// <param name="tryOut">Asked of each set that may be the best: its shapes as they are to stand, the most that wants can come to in it, and its ways of turning that are not ruled out.</param>
     public PostureSearch(Question question, PlannerOptions options, Fitter fitter, Clock clock, Action<Choice, Shape[], long, IReadOnlyList<Stance[]>?> tryOut)
@@ -62,7 +67,8 @@ internal sealed class PostureSearch
         int[] otherwise = [.. Enumerable.Range(0, bounds.Ways.Things).Where(thing => bounds.Ways.Of(thing, Posture.Otherwise).Any())];
         var open = parts.AreRows && otherwise.Length is > 0 and <= MostOpen && LeastInRow * otherwise.Count(thing => bounds.Ways.InRow[thing].Length == 0) <= bounds.Ways.Things;
         var equal = Shares.Equal(agenda);
-        Enqueue(Examined(new([], open ? otherwise : [], !open, [equal, equal], null, long.MaxValue), open ? SomeRounds : RootRounds));
+        isSharp = parts.AreRows;
+        Enqueue(Examined(new([], open ? otherwise : [], !open, [equal, equal], null, long.MaxValue), open ? SomeRounds : isSharp ? RootRounds : 1));
     }
 
     /// <summary>Whether one of two alike things stands for both. Not where sets are passed over that hold only one of them.</summary>
@@ -90,6 +96,21 @@ internal sealed class PostureSearch
     /// <summary>True where everything was looked at. What is asked again goes on where it was left, knowing more.</summary>
     /// <param name="more">How many nodes may be looked at this time.</param>
     public bool Run(long more)
+    {
+        if (!isSharp)
+        {
+            if (Look(Math.Min(more, FirstLook)))
+                return true;
+            if (clock.IsUp || sets.IsEnough())
+                return false;
+            isSharp = true;
+            Enqueue(Examined(queue.Dequeue(), RootRounds));
+        }
+
+        return Look(more);
+    }
+
+    private bool Look(long more)
     {
         sets.Allow(more);
         while (queue.TryPeek(out var next, out _) && sets.Beats(next.Most))
