@@ -1,10 +1,11 @@
 using GigRig.Domain.Rigs;
+using GigRig.Planning.Powering;
 
 namespace GigRig.Planning;
 
 /// <summary>
 /// What was learned from earlier questions and may spare work on the next about the same gear: which shapes were proved not to stand together on a board like
-/// this, the last rigs, and what was proved best. Makes no answer true or false: only what was proved is remembered, a rig is judged anew by the rule book. Bounded; safe
+/// this, which consumers not to be fed together by a supply like this, the last rigs, and what was proved best. Makes no answer true or false: only what was proved is remembered, a rig is judged anew by the rule book. Bounded; safe
 /// from many threads.
 /// </summary>
 public sealed class PlanMemory
@@ -19,6 +20,8 @@ public sealed class PlanMemory
     internal ForgetfulSet Misfits { get; } = new(MostCharacters);
 
     internal ProvenBest Best { get; } = new();
+
+    internal StarvedSets Starved { get; } = new();
 
     /// <summary>The last first.</summary>
     internal IReadOnlyList<Rig> Rigs

@@ -26,11 +26,11 @@ internal enum PerformerKind
 /// <summary>What the searches need of a problem, worked out once. Things that can never come along are already left out.</summary>
 internal sealed class Question
 {
-    public Question(RigProblem problem)
+    public Question(RigProblem problem, PlanMemory? memory = null)
     {
         Problem = problem;
         Surface = new(problem.Board, problem.Options.SwitchSpacing.Value);
-        Hunger = new(problem);
+        Hunger = new(problem, memory?.Starved);
         var banned = problem.Options.Ban.ToHashSet();
         SupplyShape = Shapes.OfSupply(problem);
         var devices = problem.Devices

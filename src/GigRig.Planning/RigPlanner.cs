@@ -55,7 +55,7 @@ public sealed class RigPlanner(PlanMemory? memory = null)
     {
         if (Faults.Of(problem) is { Count: > 0 } faults)
             return Faulty(problem, faults, options, clock);
-        var question = new Question(problem);
+        var question = new Question(problem, options.Memory);
         var search = Search(question, options, progress, clock);
         if (search.Best is { } best)
             return Propose(question, options, search, best, progress, clock);

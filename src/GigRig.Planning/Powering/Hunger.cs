@@ -9,12 +9,12 @@ internal sealed class Hunger
     private readonly RigProblem problem;
     private readonly FeedPatterns patterns;
 
-    public Hunger(RigProblem problem)
+    public Hunger(RigProblem problem, StarvedSets? known = null)
     {
         this.problem = problem;
         Outlets = OutletClass.Of(problem.Supply);
         patterns = new(Outlets, problem.Adapters);
-        Search = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value);
+        Search = new(Outlets, problem.Adapters, problem.Supply?.TotalCurrent?.Value, known);
     }
 
     public OutletClass[] Outlets { get; }

@@ -7,6 +7,9 @@ internal sealed record OutletClass(int[] Volts, int Current, CurrentType Type, P
 {
     public int Count => Ids.Length;
 
+    /// <summary>Whatever matters about it, how many there are included.</summary>
+    public string Key => $"{Count} × {string.Join(',', Volts)} mV {Current} mA {Type} {Polarity} {Isolated}";
+
     public static OutletClass[] Of(Supply? supply)
     {
         if (supply is null)

@@ -7,7 +7,8 @@ namespace GigRig.Planning.Powering;
 /// Gives every consumer its outlets, or proves that it cannot be done: depth-first, hardest consumer first, never trying a state twice.
 /// Runs as few devices from their batteries as it can. Splitting outlets is packing bins, so that a search may be endless; then the answer is left open.
 /// </summary>
-internal sealed class PowerSearch(OutletClass[] classes, PowerAdapters adapters, int? totalCurrent)
+/// <param name="known">What earlier searches proved; null: nothing is kept.</param>
+internal sealed class PowerSearch(OutletClass[] classes, PowerAdapters adapters, int? totalCurrent, StarvedSets? known = null)
 {
     /// <summary>The same while a starved set is made smaller.</summary>
     private const int MostStatesToShrink = 3_000;
@@ -15,9 +16,13 @@ internal sealed class PowerSearch(OutletClass[] classes, PowerAdapters adapters,
     /// <summary>The same for a hook-up with fewer leads, for each number of leads.</summary>
     private const int MostStatesToSpare = 3_000;
 
+    private readonly string supply = $"{string.Join("; ", classes.Select(c => c.Key))} {adapters} {totalCurrent}";
+
     /// <param name="mostStates">Looked at before the question is left open. A count, not a time, so that a busy machine changes nothing.</param>
     public PowerAnswer Feed(IReadOnlyList<Consumer> consumers, Clock clock, int mostStates = PlannerOptions.UsualPowerStates)
     {
+        if (known?.Among(supply, consumers) is { } starved)
+            return new PowerAnswer.Starved(starved);
         switch (Solve(consumers, mostStates, clock))
         {
             case (HookUpSearch.End.Found, { } feeds):
@@ -34,6 +39,7 @@ internal sealed class PowerSearch(OutletClass[] classes, PowerAdapters adapters,
                 kept = without;
         }
 
+        known?.Add(supply, kept.Select(i => consumers[i]));
         return new PowerAnswer.Starved(kept);
     }
 
