@@ -32,7 +32,10 @@ internal sealed class PostureSearch
     private const int RowPieces = 500;
     private const int RoughPieces = 128;
 
-    /// <summary>Rounds of fitting shares: where no posture is decided, where some are; and so many times fewer for what does not say most.</summary>
+    /// <summary>
+    /// Rounds of fitting shares: where no posture is decided, where some are, to which comes half a round for each thing with several needs where all are; and so many
+    /// times fewer for what does not say most.
+    /// </summary>
     private const int RootRounds = 60;
     private const int SomeRounds = 6;
     private const int Fewer = 3;
@@ -47,7 +50,12 @@ internal sealed class PostureSearch
     private readonly Parts parts;
     private readonly SetSearch sets;
     private readonly int[]? pins;
-    private readonly PriorityQueue<Postures, (long Most, int Number)> queue = new();
+    private readonly int severalNeeds;
+
+    /// <summary>What is decided but for some things, and what is decided altogether.</summary>
+    private readonly PriorityQueue<Postures, (long Most, int Number)> undecided = new();
+    private readonly PriorityQueue<Postures, (long Most, int Number)> decided = new();
+    private bool isDecidedNext;
     private int number;
 
     /// <summary>Whether shares are fitted, which takes longer than many a search.</summary>
@@ -62,6 +70,7 @@ internal sealed class PostureSearch
         parts = new(question, options, fitter, bounds.Ways, clock);
         sets = new(question, agenda, fitter, clock, parts.MayDo, (choice, wants) => tryOut(choice, parts.ShapesOf(choice.Devices), wants, parts.TurnedOf(choice.Devices)));
         pins = Pins();
+        severalNeeds = agenda.NeedsOf.Count(steps => steps.Length > 1);
         if (pins is null || !bounds.CanHold)
             return;
         int[] otherwise = [.. Enumerable.Range(0, bounds.Ways.Things).Where(thing => bounds.Ways.Of(thing, Posture.Otherwise).Any())];
@@ -88,7 +97,7 @@ internal sealed class PostureSearch
         fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape)) ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes : 0;
 
     /// <summary>The most that wants can come to in what is not looked at to the end yet.</summary>
-    public long WantsBound => agenda.WantsWithin(queue.TryPeek(out var next, out _) ? next.Most : BoundTable.Never);
+    public long WantsBound => agenda.WantsWithin(Math.Max(MostOf(undecided), MostOf(decided)));
 
     /// <summary>Only sets better than this are looked for from now on.</summary>
     public void MustBeat(Score score) => sets.MustBeat(score);
@@ -104,7 +113,7 @@ internal sealed class PostureSearch
             if (clock.IsUp || sets.IsEnough())
                 return false;
             isSharp = true;
-            Enqueue(Examined(queue.Dequeue(), RootRounds));
+            Enqueue(Examined(decided.Dequeue(), RootRounds));
         }
 
         return Look(more);
@@ -113,20 +122,31 @@ internal sealed class PostureSearch
     private bool Look(long more)
     {
         sets.Allow(more);
-        while (queue.TryPeek(out var next, out _) && sets.Beats(next.Most))
+        while (sets.Beats(Math.Max(MostOf(undecided), MostOf(decided))))
         {
             if (sets.IsUp)
                 return false;
-            queue.Dequeue();
-            if (next.Tables is null)
-                Enqueue(Examined(next, SomeRounds));
-            else if (next.Open.Length > 0)
-                Branch(next);
-            else if (!Search(next))
-                Enqueue(next);
+
+            // In turns: the one finds rigs, and the better these are, the less is left of the other.
+            isDecidedNext = !isDecidedNext;
+            var (first, second) = isDecidedNext ? (decided, undecided) : (undecided, decided);
+            Look(sets.Beats(MostOf(first)) ? first : second);
         }
 
         return true;
+    }
+
+    private static long MostOf(PriorityQueue<Postures, (long Most, int Number)> queue) => queue.TryPeek(out var next, out _) ? next.Most : BoundTable.Never;
+
+    private void Look(PriorityQueue<Postures, (long Most, int Number)> queue)
+    {
+        var next = queue.Dequeue();
+        if (next.Tables is null)
+            Enqueue(Examined(next, next.Open.Length > 0 ? SomeRounds : SomeRounds + (severalNeeds / 2)));
+        else if (next.Open.Length > 0)
+            Branch(next);
+        else if (!Search(next))
+            Enqueue(next);
     }
 
     /// <summary>What stands otherwise is that alone; or one more does. Those that leave little hope come first, so that the others are open to few.</summary>
@@ -143,14 +163,14 @@ internal sealed class PostureSearch
     private void Enqueue(Postures postures)
     {
         if (sets.Beats(postures.Most))
-            queue.Enqueue(postures, (-postures.Most, number++));
+            (postures.Open.Length > 0 ? undecided : decided).Enqueue(postures, (-postures.Most, number++));
     }
 
     /// <summary>At most how much any set is worth that stands like this, by a glance at the row.</summary>
     private Postures Glanced(Postures postures)
     {
         var given = Given(postures);
-        var row = bounds.Row(Each(postures), postures.Otherwise[^1..]);
+        var row = bounds.Row(postures.Each(bounds.Ways.Things), postures.Otherwise[^1..]);
         return Known(postures, given, row.Min(group => group.Zip(postures.Shares, (bound, shares) => Fitted(bound, shares, given, 1).Most).Max()));
     }
 
@@ -158,7 +178,7 @@ internal sealed class PostureSearch
     private Postures Examined(Postures postures, int rounds)
     {
         var given = Given(postures);
-        var groups = bounds.WorthTables(Each(postures), postures.Otherwise)
+        var groups = bounds.WorthTables(postures.Each(bounds.Ways.Things), postures.Otherwise)
             .Select(group => group.Select((bound, b) => (Bound: bound, Shares: postures.Shares[b])).Select(one => (one.Bound, Fit: Fitted(one.Bound, one.Shares, given, 1))).ToArray())
             .OrderBy(group => group.Max(one => one.Fit.Most)).Take(MostTables)
             .Select((group, place) => group.Select(one => (one.Bound, Fit: Fitted(one.Bound, one.Fit.Shares, given, place == 0 || postures.IsAnyhow ? rounds : rounds / Fewer))).ToArray())
@@ -188,7 +208,7 @@ internal sealed class PostureSearch
         var outlets = bounds.Outlets?.With(given);
         if (outlets?.Most < 0)
             return true;
-        var each = Each(postures);
+        var each = postures.Each(bounds.Ways.Things);
         var pieces = (int)Math.Clamp(MostWork / Math.Max(1, agenda.Steps.Sum(step => step.Options.Length)) / (1 + (outlets?.Most ?? 0)), LeastPieces, MostPieces);
         parts.Stand(each);
         sets.Run(given, bounds.Of(each, postures.Otherwise), new Rooms([
@@ -199,20 +219,6 @@ internal sealed class PostureSearch
     }
 
     private int[] Given(Postures postures) => [.. pins!.Concat(postures.Otherwise).Distinct()];
-
-    /// <summary>What is neither decided to stand otherwise nor open stands in the row.</summary>
-    private Posture[] Each(Postures postures)
-    {
-        if (postures.IsAnyhow)
-            return bounds.Anyhow;
-        var each = new Posture[bounds.Ways.Things];
-        Array.Fill(each, Posture.InRow);
-        foreach (var thing in postures.Open)
-            each[thing] = Posture.Any;
-        foreach (var thing in postures.Otherwise)
-            each[thing] = Posture.Otherwise;
-        return each;
-    }
 
     /// <summary>Null where a pinned thing can never come along: that leaves nothing to choose.</summary>
     private int[]? Pins()
@@ -232,12 +238,4 @@ internal sealed class PostureSearch
         var item = Array.FindIndex(question.OffBoard, i => i.Id == id);
         return device >= 0 ? device : item >= 0 ? question.Candidates.Length + item : -1;
     }
-
-    /// <param name="Otherwise">Things in the set that stand otherwise than in the row.</param>
-    /// <param name="Open">Others that may.</param>
-    /// <param name="IsAnyhow">Whether all postures are left open.</param>
-    /// <param name="Shares">To begin fitting with: for the first and the second bound of a group.</param>
-    /// <param name="Tables">The bounds that say most, with the shares fitted to them; null while they are not looked at.</param>
-    /// <param name="Most">No set that stands like this is worth more.</param>
-    private sealed record Postures(int[] Otherwise, int[] Open, bool IsAnyhow, Shares[] Shares, (Bound Bound, Shares Shares)[][]? Tables, long Most);
 }
