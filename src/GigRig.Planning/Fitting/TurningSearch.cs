@@ -22,7 +22,7 @@ internal sealed class TurningSearch(Surface surface)
     private const int MostRefused = 24;
 
     /// <summary>What a strip is given first, and how many times more with each further try: one way of looking often says at once what the other says late.</summary>
-    private const int FirstNodes = 200;
+    private const int FirstNodes = 2000;
     private const int TimesMore = 8;
 
     /// <summary>What a question, and a node with depth, take at least in nodes along the width, roughly.</summary>
