@@ -203,9 +203,7 @@ internal sealed class SetSearch
 
         var known = value - missing.Sum(agenda.WorthOfSound);
         if (musts == 0 && Beats(known))
-        {
             tryOut(ChoiceOf(taken), agenda.WantsWithin(known));
-        }
 
         var hope = missing.Where(i => sounds.Plays(i, t => isIn[t] || barred[t] == 0)).ToArray();
         if (hope.Length == 0 || hope.Count(i => sounds.All[i].Level == NeedLevel.Must) < musts)
