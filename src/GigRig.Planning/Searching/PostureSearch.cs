@@ -170,8 +170,17 @@ internal sealed class PostureSearch
     private Postures Glanced(Postures postures)
     {
         var given = Given(postures);
-        var row = bounds.Row(postures.Each(bounds.Ways.Things), postures.Otherwise[^1..]);
-        return Known(postures, given, row.Min(group => group.Zip(postures.Shares, (bound, shares) => Fitted(bound, shares, given, 1).Most).Max()));
+        var least = long.MaxValue;
+        // The row beside the last of them first, as that is a single table and mostly says enough.
+        foreach (var group in bounds.Row(postures.Each(bounds.Ways.Things), postures.Otherwise[^1..]).Reverse().TakeWhile(_ => sets.Beats(Known(postures, given, least).Most)))
+        {
+            var most = BoundTable.Never;
+            for (var b = 0; b < group.Length && most < least; b++)
+                most = Math.Max(most, Fitted(group[b], postures.Shares[b], given, 1).Most);
+            least = Math.Min(least, most);
+        }
+
+        return Known(postures, given, least);
     }
 
     /// <summary>The same by all bounds, with the shares of those fitted that say most.</summary>
@@ -199,7 +208,7 @@ internal sealed class PostureSearch
     }
 
     private Postures Known(Postures postures, int[] given, long most) =>
-        postures with { Most = Math.Min(postures.Most, Math.Max(most, BoundTable.Never) + agenda.Unhosted - given.Sum(thing => agenda.Costs[thing])) };
+        most == long.MaxValue ? postures : postures with { Most = Math.Min(postures.Most, Math.Max(most, BoundTable.Never) + agenda.Unhosted - given.Sum(thing => agenda.Costs[thing])) };
 
     /// <summary>False where it did not come to the end.</summary>
     private bool Search(Postures postures)
