@@ -28,6 +28,8 @@ public sealed class PublishedKnapsacksTests
     [InlineData("wang20", 19, 42)]
     [InlineData("okp1", 15, 50)]
     [InlineData("okp2", 30, 30)]
+    [InlineData("okp3", 30, 30)]
+    [InlineData("okp5", 29, 97)]
     public void An_oriented_instance_has_the_published_number_of_pieces(string name, int types, int copies)
     {
         var instance = PublishedKnapsacks.Oriented.Single(i => i.Name == name);
