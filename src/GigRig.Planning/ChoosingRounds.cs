@@ -75,12 +75,17 @@ internal sealed class ChoosingRounds(Question question, PlannerOptions options, 
         if (Feed(choice.Devices) is not { } feeds)
             return false;
         if (choice.Standings is { } placed)
-            return IsAccepted(builder.Build(choice, placed, feeds), choice);
+        {
+            Accept(builder.Build(choice, placed, feeds), choice);
+            return true;
+        }
+
         var shapes = question.ShapesOf([.. choice.Devices.Select(i => question.Candidates[i])]);
         switch (fitter.Fit(shapes, clock))
         {
             case FitAnswer.Stands stands:
-                return IsAccepted(builder.Build(choice, stands.Standings, feeds), choice);
+                Accept(builder.Build(choice, stands.Standings, feeds), choice);
+                return true;
             case FitAnswer.Misfit misfit:
                 TryPartOf(choice, shapes);
                 int[] devices = [.. misfit.Items.Where(i => i < choice.Devices.Count).Select(i => choice.Devices[i])];
@@ -131,14 +136,13 @@ internal sealed class ChoosingRounds(Question question, PlannerOptions options, 
         if (findings.IsAnswered(part))
             return;
         if (Feed(part.Devices) is { } feeds && builder.TryBuild(part, standings, feeds) is { } proposal)
-            IsAccepted(proposal, part);
+            Accept(proposal, part);
     }
 
-    private bool IsAccepted(Proposal proposal, Choice choice)
+    private void Accept(Proposal proposal, Choice choice)
     {
         findings.Accept(proposal, choice);
         Tell();
-        return true;
     }
 
     /// <summary>From now on only better sets than the best known are asked for.</summary>

@@ -94,7 +94,7 @@ internal sealed class PostureSearch
 
     /// <summary>How many nodes are worth looking at; none of what is better left to the solver.</summary>
     public static int NodesFor(Question question, PlannerOptions options, Fitter fitter) =>
-        fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape)) ? options.SetNodes : question.Candidates.Length <= MostWithoutRows ? options.SetNodes : 0;
+        question.Candidates.Length <= MostWithoutRows || fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape)) ? options.SetNodes : 0;
 
     /// <summary>The most that wants can come to in what is not looked at to the end yet.</summary>
     public long WantsBound => agenda.WantsWithin(Math.Max(MostOf(undecided), MostOf(decided)));
