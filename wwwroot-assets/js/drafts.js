@@ -25,6 +25,10 @@ window.gigrigDrafts = (() => {
     find: (key) => attempt(() => localStorage.getItem(prefix + key)),
     drop: (key) => attempt(() => localStorage.removeItem(prefix + key)),
 
+    // What is too large to keep for good, for as long as this tab is open; nothing is kept of an empty text.
+    keepInTab: (key, text) => attempt(() => (text ? sessionStorage.setItem(prefix + key, text) : sessionStorage.removeItem(prefix + key))),
+    findInTab: (key) => attempt(() => sessionStorage.getItem(prefix + key)),
+
     // The key for this tab alone, where several may work on one thing. What a tab that is gone has left under its own key comes along.
     async ownKey(thing) {
       const own = `${thing}@${await named}`;
