@@ -58,6 +58,6 @@ public sealed class RoleCatalogueTests
     public void An_owners_own_role_is_titled_by_its_key()
     {
         Assert.Equal("theremin", RoleCatalogue.TitleOf(new("theremin")));
-        Assert.Equal("Drive, high gain", RoleCatalogue.TitleOf(new("drive.high")));
+        Assert.Equal("High gain drive", RoleCatalogue.TitleOf(new("drive.high")));
     }
 }

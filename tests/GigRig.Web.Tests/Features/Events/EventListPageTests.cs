@@ -25,7 +25,7 @@ public sealed class EventListPageTests : PageTest
         var page = Render<EventListPage>();
 
         var card = page.WaitForElement(".gr-eventcard").TextContent;
-        Assert.Contains("Tuner, Clean sound, Drive, high gain, Boost", card);
+        Assert.Contains("Tuner, Clean sound, High gain drive, Boost", card);
         Assert.Contains("Delay, Modulation, Equaliser, Gate", card);
         Assert.Contains("at most 30 kg", card);
     }

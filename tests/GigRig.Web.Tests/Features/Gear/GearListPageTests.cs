@@ -25,7 +25,7 @@ public sealed class GearListPageTests : PageTest
         var page = Render<GearListPage>();
 
         page.WaitForAssertion(() => Assert.Contains("Meadow", page.Markup));
-        Assert.Contains("Drive, low gain", page.Markup);
+        Assert.Contains("Low gain drive", page.Markup);
         Assert.Contains("70 × 122 mm · 9 V, 9 mA", page.Markup);
     }
 

@@ -29,7 +29,7 @@ public static class RolesText
         return true;
     }
 
-    // A title may hold a comma itself, such as "Drive, low gain".
+    // A title of an owner's own may hold a comma itself.
     private static IEnumerable<string> Parts(string? text, RoleChoices roles)
     {
         var typed = (text ?? "").Trim();

@@ -78,7 +78,7 @@ public sealed class QuickTextsTests
 
     [Theory]
     [InlineData("tuner", "tuner")]
-    [InlineData("Drive, low gain", "drive.low")]
+    [InlineData("Low gain drive", "drive.low")]
     [InlineData("drive", "drive")]
     [InlineData("echo + Hall", "delay", "reverb")]
     [InlineData("overdrive, clean boost", "drive.low", "boost")]
