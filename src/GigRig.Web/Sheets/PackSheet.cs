@@ -12,18 +12,21 @@ public sealed record PackLine(int Count, string Name);
 /// <summary>What goes into the van for one rig.</summary>
 /// <param name="Gear">Owned things, each by its name.</param>
 /// <param name="Leads">The leads assigned or to be got, spares, batteries.</param>
-/// <param name="Mass">Of the gear; leads are not weighed.</param>
-public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Leads, Grams Mass)
+/// <param name="Mass">Of the gear; instrument and leads are not weighed.</param>
+public sealed record PackSheet(ValueList<PackLine> Gear, ValueList<PackLine> Leads, Grams Mass, bool HasInstrument)
 {
     private const int SpareInstrumentLeads = 2;
 
     public static PackSheet Of(LeadPlan plan, LengthUnit unit) => new(
         GearOf(plan.Problem, plan.Rig).ToValueList(),
         LeadsOf(plan, unit).Where(line => line.Count > 0).ToValueList(),
-        plan.Problem.MassCarried(plan.Rig));
+        plan.Problem.MassCarried(plan.Rig),
+        plan.Problem.Instrument is not null);
 
     private static IEnumerable<PackLine> GearOf(RigProblem problem, Rig rig)
     {
+        if (problem.Instrument is { } instrument)
+            yield return new(1, instrument.Name);
         yield return new(1, problem.Board.Name);
         if (problem.Supply is { } supply)
             yield return new(1, supply.Name);

@@ -13,11 +13,11 @@ public sealed class PackSheetTests
     [Fact]
     public void Everything_that_is_carried_is_on_the_list_with_its_mass()
     {
-        var problem = A.Draft().With(A.Device("tuner"), A.Device("at home")).With(A.OffBoard("clip")).FedBy(A.Outlet("1")).Through(A.Amp()).Problem();
+        var problem = A.Draft().With(A.Device("tuner"), A.Device("at home")).With(A.OffBoard("clip")).FedBy(A.Outlet("1")).Through(A.Amp()) with { Instrument = A.Instrument("guitar") };
 
-        var sheet = PackSheet.Of(LeadPlan.Of(problem, A.Rig().Placing("tuner", 0, 0).Bringing("clip")), LengthUnit.Millimetres);
+        var sheet = PackSheet.Of(LeadPlan.Of(problem.Problem(), A.Rig().Placing("tuner", 0, 0).Bringing("clip")), LengthUnit.Millimetres);
 
-        Assert.Equal(["board", "supply", "amp", "tuner", "clip"], sheet.Gear.Select(line => line.Name));
+        Assert.Equal(["guitar", "board", "supply", "amp", "tuner", "clip"], sheet.Gear.Select(line => line.Name));
         Assert.Equal((2000 + 1000 + 15_000 + 500 + 50).G, sheet.Mass);
     }
 
