@@ -11,6 +11,17 @@ public sealed record PlugSizes(PlugSize Audio, PlugSize Power)
 {
     public static PlugSizes Usual { get; } = new(new(15.Mm, 16.Mm), new(13.Mm, 12.Mm));
 
+    /// <summary>Room for the plugs of the patch leads that are used: the usual, or more where this shape stands out farther at the least.</summary>
+    public static PlugSizes For(PlugShape patch) => Usual with { Audio = Usual.Audio with { Out = LeastOut(patch) > Usual.Audio.Out ? LeastOut(patch) : Usual.Audio.Out } };
+
+    /// <summary>How far a plug stands out at the least. From memory of common plugs, no published figure: straight 45–65 mm, angled 22–30, slim 11–16.</summary>
+    public static Millimetres LeastOut(PlugShape shape) => shape switch
+    {
+        PlugShape.Straight => 45.Mm,
+        PlugShape.Angled => 22.Mm,
+        _ => 11.Mm,
+    };
+
     public PlugSize Of(JackUse use) => use == JackUse.Power ? Power : Audio;
 }
 

@@ -23,12 +23,21 @@ internal static class LeadMatching
         return LeastCost.Assign(costs).Select(column => column < single.Count ? single[column] : null);
     }
 
-    private static bool Serves(Lead lead, WiredHop wired, PlugRoom room)
+    /// <summary>The shortest lead that would serve a hop if there were room for its plugs; null where one has room, or none would.</summary>
+    public static Lead? WithoutRoom(WiredHop hop, IEnumerable<Lead> leads, PlugRoom room)
+    {
+        var reaching = leads.Where(lead => Reaches(lead, hop)).ToList();
+        return reaching.Exists(lead => HasRoom(lead, hop, room)) ? null : reaching.MinBy(lead => lead.Length);
+    }
+
+    private static bool Serves(Lead lead, WiredHop hop, PlugRoom room) => Reaches(lead, hop) && HasRoom(lead, hop, room);
+
+    private static bool Reaches(Lead lead, WiredHop hop) => hop.Hop.Served.Contains(lead.Kind) && lead.Length >= hop.Needed;
+
+    private static bool HasRoom(Lead lead, WiredHop wired, PlugRoom room)
     {
         var (hop, onBoard) = (wired.Hop, wired.Hop.Kind == HopKind.Patch);
-        return hop.Served.Contains(lead.Kind)
-            && lead.Length >= wired.Needed
-            && ((Fits(lead.FirstPlug, hop.From) && Fits(lead.SecondPlug, hop.To)) || (Fits(lead.SecondPlug, hop.From) && Fits(lead.FirstPlug, hop.To)));
+        return (Fits(lead.FirstPlug, hop.From) && Fits(lead.SecondPlug, hop.To)) || (Fits(lead.SecondPlug, hop.From) && Fits(lead.FirstPlug, hop.To));
 
         bool Fits(PlugShape plug, HopEnd end) => room.Fits(plug, end, onBoard);
     }

@@ -10,6 +10,9 @@ namespace GigRig.Domain.Wiring;
 /// <param name="Lead">Null where nothing owned serves it, or nothing need be owned.</param>
 public sealed record WiredHop(Hop Hop, LeadRoute? Route, Millimetres Needed, Lead? Lead)
 {
+    /// <summary>Where a lead is missing: the shortest owned one that reaches and whose plugs have no room here; null where that is not why.</summary>
+    public Lead? WithoutRoom { get; init; }
+
     public bool IsMissing => Lead is null && Hop.NeedsOwnedLead;
 }
 
@@ -31,9 +34,11 @@ public sealed record LeadPlan(RigProblem Problem, Rig Rig, ValueList<WiredHop> H
         var routes = new LeadRoutes(problem, rig);
         var hops = Wiring.Hops.Of(problem, rig).Select(hop => (hop, route: routes.Of(hop))).Select(h => new WiredHop(h.hop, h.route, NeededFor(h.hop, h.route, problem.Options.Wiring), null)).ToList();
         var asking = hops.Where(hop => hop.Hop.NeedsOwnedLead).ToList();
-        var leads = LeadMatching.Of(asking, problem.Leads, new PlugRoom(problem, rig));
-        var given = asking.Zip(leads).ToDictionary(pair => pair.First.Hop, pair => pair.Second);
-        return new(problem, rig, hops.Select(hop => hop with { Lead = given.GetValueOrDefault(hop.Hop) }).ToValueList());
+        var room = new PlugRoom(problem, rig);
+        var given = asking.Zip(LeadMatching.Of(asking, problem.Leads, room)).ToDictionary(pair => pair.First.Hop, pair => pair.Second);
+        return new(problem, rig, hops.Select(Given).ToValueList());
+
+        WiredHop Given(WiredHop hop) => given.GetValueOrDefault(hop.Hop) is { } lead ? hop with { Lead = lead } : hop with { WithoutRoom = LeadMatching.WithoutRoom(hop, problem.Leads, room) };
     }
 
     private static Millimetres NeededFor(Hop hop, LeadRoute? route, WiringAllowances wiring) => (hop.Kind, route) switch

@@ -2,7 +2,6 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Rules;
-using GigRig.Domain.Units;
 
 namespace GigRig.Domain.Wiring;
 
@@ -23,23 +22,15 @@ internal sealed class PlugRoom
         things = StandingThing.On(problem, rig);
     }
 
-    /// <summary>How far a plug stands out at the least. From memory of common plugs, no published figure: straight 45–65 mm, angled 22–30, slim 11–16.</summary>
-    public static Millimetres DepthOf(PlugShape shape) => shape switch
-    {
-        PlugShape.Straight => 45.Mm,
-        PlugShape.Angled => 22.Mm,
-        _ => 11.Mm,
-    };
-
     /// <summary>Away from the board, on top of a body and where nothing is said about jacks, every plug fits.</summary>
     public bool Fits(PlugShape shape, HopEnd end, bool staysOnBoard)
     {
         var usual = problem.Options.Plugs.Audio;
-        if (DepthOf(shape) <= usual.Out || end.Thing != HopThing.Device || problem.FindDevice(end.Id!.Value) is not { } device || !placed.TryGetValue(device.Id, out var placement))
+        if (PlugSizes.LeastOut(shape) <= usual.Out || end.Thing != HopThing.Device || problem.FindDevice(end.Id!.Value) is not { } device || !placed.TryGetValue(device.Id, out var placement))
             return true;
         if (device.Jacks.Where(jack => jack.Use == end.Jack).Skip(end.Number).FirstOrDefault() is not { Side: not Side.Top } jack)
             return true;
-        var plugs = problem.Options.Plugs with { Audio = usual with { Out = DepthOf(shape) } };
+        var plugs = problem.Options.Plugs with { Audio = usual with { Out = PlugSizes.LeastOut(shape) } };
         var taken = Outline.Of(device with { Jacks = [jack] }, plugs).Placed(placement).Plugs;
         return taken.All(room => (!staysOnBoard || problem.Board.PlugSpace.Contains(room)) && !things.Any(thing => thing.Id != device.Id && thing.Parts.Any(room.Overlaps)));
     }

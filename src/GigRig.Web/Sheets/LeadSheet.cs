@@ -11,7 +11,8 @@ namespace GigRig.Web.Sheets;
 /// <param name="Needed">Empty where nobody measures it.</param>
 /// <param name="Take">The owned lead, or what to get.</param>
 /// <param name="Missing">Whether it must be got.</param>
-public sealed record LeadLine(string Mark, string From, string To, string Needed, string Take, bool Missing);
+/// <param name="Why">Which owned lead is long enough and yet not taken; empty where there is none.</param>
+public sealed record LeadLine(string Mark, string From, string To, string Needed, string Take, bool Missing, string Why = "");
 
 /// <summary>Every lead of a rig, in the order of the signal.</summary>
 /// <param name="Shopping">What to buy or make, counted.</param>
@@ -29,7 +30,8 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
             LeadWords.End(problem, wired.Hop.To, numbers),
             wired.Needed > Millimetres.Zero ? LeadWords.Length(wired.Needed, unit) : "",
             TakeOf(wired, problem.Options.Wiring, unit),
-            wired.IsMissing);
+            wired.IsMissing,
+            wired.WithoutRoom is { } lead ? $"{lead.Name}, {LeadWords.Length(lead.Length, unit)}, reaches, but there is no room for its {LeadWords.Plugs(lead)}." : "");
     }
 
     private static string BasisOf(WiringAllowances wiring, LengthUnit unit) =>

@@ -3,6 +3,7 @@ using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.Domain.Wiring;
+using GigRig.Web.Shared;
 
 namespace GigRig.Web.Sheets;
 
@@ -20,6 +21,9 @@ internal static class LeadWords
         (_, < 1000) => $"{(length.Value + 9) / 10} cm",
         _ => string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(length.Value / 100.0) / 10:0.#} m"),
     };
+
+    /// <summary>Such as <c>straight plugs</c> or <c>straight and slim plugs</c>.</summary>
+    public static string Plugs(Lead lead) => string.Join(" and ", new[] { lead.FirstPlug, lead.SecondPlug }.Distinct().Select(plug => Words.Of(plug).ToLowerInvariant())) + " plugs";
 
     public static string End(RigProblem problem, HopEnd end, IReadOnlyDictionary<GearId, int> numbers) => end.Thing switch
     {

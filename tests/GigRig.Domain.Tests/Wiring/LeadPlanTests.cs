@@ -64,6 +64,7 @@ public sealed class LeadPlanTests
         var near = A.Rig().Placing("a", 330, 0).Placing("b", 200, 0);
 
         Assert.Null(LeadPlan.Of(draft.Problem(), near).Hops[1].Lead);
+        Assert.Equal("straight", LeadPlan.Of(draft.Problem(), near).Hops[1].WithoutRoom?.Id.Value);
         Assert.Equal("straight", LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 400, 0).Placing("b", 200, 0)).Hops[1].Lead?.Id.Value);
     }
 

@@ -35,6 +35,22 @@ public sealed class LeadSheetTests
     }
 
     [Fact]
+    public void An_owned_lead_that_reaches_and_yet_has_no_room_is_named_with_its_plugs()
+    {
+        // 30 mm between the bodies: room for two slim plugs of 15, not for two angled ones of 22 at the least.
+        var draft = A.Draft(A.Board(900)).With(A.Device("a").WithAudioJacks(), A.Device("b").WithAudioJacks()) with
+        {
+            Leads = [A.Lead("short") with { Name = "Short", Length = 150.Mm, FirstPlug = PlugShape.Angled, SecondPlug = PlugShape.Angled }],
+        };
+
+        var near = LeadSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 330, 0).Placing("b", 200, 0)), LengthUnit.Millimetres).Lines[1];
+        var apart = LeadSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 344, 0).Placing("b", 200, 0)), LengthUnit.Millimetres).Lines[1];
+
+        Assert.Equal((true, "Short, 15 cm, reaches, but there is no room for its angled plugs."), (near.Missing, near.Why));
+        Assert.Equal((false, ""), (apart.Missing, apart.Why));
+    }
+
+    [Fact]
     public void What_the_lengths_rest_on_stands_beside_them_for_short_and_for_long_leads()
     {
         var draft = A.Draft() with { Options = new() { Wiring = WiringAllowances.Usual with { ToBoard = 4500.Mm } } };

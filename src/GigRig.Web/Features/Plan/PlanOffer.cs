@@ -43,6 +43,12 @@ public sealed record PlanOffer(
 
     public bool CanPlan => !LacksEvents && !LacksBoards && !LacksDevices;
 
+    /// <summary>The slimmest plug that a ready patch lead has at both ends; slim without such a lead.</summary>
+    public PlugShape OwnedPlugs => Leads.Where(lead => lead.Kind == LeadKind.Patch)
+        .Select(lead => PlugSizes.LeastOut(lead.FirstPlug) > PlugSizes.LeastOut(lead.SecondPlug) ? lead.FirstPlug : lead.SecondPlug)
+        .OrderBy(PlugSizes.LeastOut)
+        .FirstOrDefault(PlugShape.Slim);
+
     /// <summary>The question, not checked yet.</summary>
     public RigProblemDraft Draft(PlanSelection selection, PlanOptions options) => new()
     {
@@ -56,7 +62,7 @@ public sealed record PlanOffer(
         Instrument = PlanSelection.Pick(Instruments, selection.Instrument)?.Item,
         Roles = Roles,
         Event = PlanSelection.Pick(Events, selection.Event)!.Item,
-        Options = options,
+        Options = options with { Plugs = PlugSizes.For(selection.PlugShape ?? OwnedPlugs) },
     };
 
     private static ValueList<Stored<T>> Ready<T>(ValueList<Stored<OwnedGear<T>>> owned)
