@@ -23,24 +23,28 @@ public static class DatabaseStart
         var copy = state == SchemaState.Older ? DatabaseCopy.Make(folder, time.GetUtcNow()) : null;
         if (state != SchemaState.Current)
             await MigrateAsync(db, folder, copy, cancel);
-        await File.WriteAllTextAsync(folder.Marker, "There is a library in this folder. Without this file, a lost database would not be noticed.\n", cancel);
+        folder.Mark();
     }
 
     private static async Task MigrateAsync(GigRigDb db, DataFolder folder, string? copy, CancellationToken cancel)
     {
         try
         {
-            // A process killed while migrating leaves its row here and the next one would wait for it for ever. We hold the folder: nobody else is at it.
-            if (File.Exists(folder.Database))
-                await db.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancel);
+            // All steps in one: whatever ends an update half way, a full disk, a kill, a fault of ours, the library is what it was before.
+            await using var all = await db.Database.BeginTransactionAsync(cancel);
+            // A process killed while migrating could leave its row here, and the next one would wait for it for ever. We hold the folder: nobody else is at it.
+            await db.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancel);
             await db.Database.MigrateAsync(cancel);
+            await all.CommitAsync(cancel);
         }
         catch (SqliteException fault)
         {
-            var back = copy is null ? "" : $" The library as it was before is in {copy}.";
+            await db.Database.CloseConnectionAsync();
+            DatabaseFile.RemoveEmpty(folder);
+            var (what, back) = copy is null ? ("made", "") : ("brought up to date", $" It is as it was; a copy of it is in {copy} too.");
             throw new DatabaseStartException(
                 DatabaseStartFault.NotPrepared,
-                $"The library {folder.Database} could not be made or brought up to date: {fault.Message} Check the free space and the rights on {folder.Path}, then start again.{back}",
+                $"The library {folder.Database} could not be {what}: {fault.Message} Check the free space and the rights on {folder.Path}, then start again.{back}",
                 fault);
         }
     }

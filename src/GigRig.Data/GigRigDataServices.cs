@@ -23,7 +23,10 @@ public static class GigRigDataServices
         services.AddDbContextFactory<GigRigDb>((provider, options) => options
             .UseSqlite(folder.ConnectionString)
             // A link whose rig was deleted is meant to find nothing.
-            .ConfigureWarnings(warnings => warnings.Ignore(CoreEventId.PossibleIncorrectRequiredNavigationWithQueryFilterInteractionWarning))
+            .ConfigureWarnings(warnings => warnings.Ignore(
+                CoreEventId.PossibleIncorrectRequiredNavigationWithQueryFilterInteractionWarning,
+                // DatabaseStart puts all migrations into one transaction. It holds the folder, which is what this warns of losing.
+                RelationalEventId.MigrationsUserTransactionWarning))
             .AddInterceptors(new SafeConnection(), new RigHistory(), provider.GetRequiredService<OwnerGuard>()));
         services.AddSingleton(provider => new GearStore(Databases(provider), Time(provider)));
         services.AddSingleton(provider => new GearBatchStore(Databases(provider), Time(provider)));

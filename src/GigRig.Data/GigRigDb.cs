@@ -1,6 +1,7 @@
 using GigRig.Data.Configurations;
 using GigRig.Data.Owners;
 using GigRig.Data.Rows;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data;
@@ -43,6 +44,21 @@ internal sealed class GigRigDb(DbContextOptions<GigRigDb> options, OwnerContext 
     public DbSet<ShareLinkRow> ShareLinks => Set<ShareLinkRow>();
 
     private Guid OwnerId => owner.OwnerId;
+
+    /// <exception cref="NotWrittenException">The disk did not take it. Nothing was saved.</exception>
+    public override async Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        try
+        {
+            return await base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+        }
+        // Within a statement the one, at the opening or the commit the other.
+        catch (Exception fault) when ((fault as SqliteException ?? fault.InnerException) is SqliteException cause
+            && NotWrittenException.Of(cause, Database.GetDbConnection().DataSource) is { } notWritten)
+        {
+            throw notWritten;
+        }
+    }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) => StoredValues.Configure(configurationBuilder);
 

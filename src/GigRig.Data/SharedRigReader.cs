@@ -1,4 +1,5 @@
 using GigRig.Data.Rows;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace GigRig.Data;
@@ -32,8 +33,17 @@ public sealed class SharedRigReader
         return await Showing.OfAsync(db, rig, link.FrozenVersion, link.Content, cancel);
     }
 
-    private static Task NoteOpenedAsync(GigRigDb db, ShareLinkRow link, DateOnly today, CancellationToken cancel) =>
-        db.ShareLinks.IgnoreQueryFilters([GigRigDb.OwnerFilter])
-            .Where(row => row.OwnerId == link.OwnerId && row.Id == link.Id)
-            .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastOpenedOn, today), cancel);
+    private static async Task NoteOpenedAsync(GigRigDb db, ShareLinkRow link, DateOnly today, CancellationToken cancel)
+    {
+        try
+        {
+            await db.ShareLinks.IgnoreQueryFilters([GigRigDb.OwnerFilter])
+                .Where(row => row.OwnerId == link.OwnerId && row.Id == link.Id)
+                .ExecuteUpdateAsync(set => set.SetProperty(row => row.LastOpenedOn, today), cancel);
+        }
+        catch (SqliteException)
+        {
+            // A full or busy disk of the owner's must not keep the band from the page; the day is noted at the next opening.
+        }
+    }
 }

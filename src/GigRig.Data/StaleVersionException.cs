@@ -1,7 +1,7 @@
 namespace GigRig.Data;
 
 /// <summary>What was to be saved or deleted has been changed or deleted since it was read. Nothing was written.</summary>
-public sealed class StaleVersionException : Exception
+public sealed class StaleVersionException : NotSavedException
 {
     internal StaleVersionException(string thing, Guid id, int yours, int? stored, IReadOnlyList<string>? differing = null)
         : base(Sentence(thing, yours, stored, differing ?? []))

@@ -1,8 +1,10 @@
 using GigRig.Data.Files;
 using GigRig.Data.Owners;
 using GigRig.Data.Start;
+using GigRig.Data.Tests.Owners;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace GigRig.Data.Tests;
@@ -16,7 +18,7 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
     private readonly ServiceProvider services;
     private readonly bool guest;
 
-    private LibraryOnDisk(string path, OwnerContext owner, bool guest = false)
+    private LibraryOnDisk(string path, OwnerContext owner, bool guest = false, IInterceptor? trouble = null)
     {
         this.guest = guest;
         Folder = new DataFolder(path);
@@ -24,6 +26,7 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
             .AddSingleton<TimeProvider>(Clock)
             .AddSingleton(owner)
             .AddGigRigData(path)
+            .ConfigureDbContext<GigRigDb>(options => options.AddInterceptors(trouble is null ? [] : [trouble]))
             .BuildServiceProvider();
     }
 
@@ -53,16 +56,40 @@ internal sealed class LibraryOnDisk : IAsyncDisposable
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    public static async Task<LibraryOnDisk> NewAsync()
+    /// <param name="trouble">What goes wrong with its database.</param>
+    public static async Task<LibraryOnDisk> NewAsync(IInterceptor? trouble = null)
     {
-        var library = Unopened();
+        var library = Unopened(trouble: trouble);
         await System.IO.File.WriteAllBytesAsync(library.Folder.Database, await Empty.Value, Cancel);
         await library.OpenAsync();
         return library;
     }
 
     /// <summary>The stores over a folder, without the start-up.</summary>
-    public static LibraryOnDisk Unopened(string? path = null) => new(path ?? Directory.CreateTempSubdirectory("gigrig-test-").FullName, OwnerContext.Local);
+    public static LibraryOnDisk Unopened(string? path = null, IInterceptor? trouble = null) =>
+        new(path ?? Directory.CreateTempSubdirectory("gigrig-test-").FullName, OwnerContext.Local, trouble: trouble);
+
+    /// <summary>The same over a folder that stays when this one goes.</summary>
+    public static LibraryOnDisk On(string path, IInterceptor? trouble = null) => new(path, OwnerContext.Local, guest: true, trouble);
+
+    /// <summary>A further start on the same folder.</summary>
+    public LibraryOnDisk Again(IInterceptor? trouble = null) => On(Folder.Path, trouble);
+
+    /// <summary>A folder with one of everything in it, in the shape of the first release.</summary>
+    public static async Task<LibraryOnDisk> OldestAsync()
+    {
+        var library = await NewAsync();
+        await Belongings.PutAsync(library, Cancel);
+        await using (var db = library.Database())
+        {
+            await db.Database.MigrateAsync(db.Database.GetMigrations().First(), Cancel);
+            // What is freed on the way back would be room that no such library has.
+            await db.Database.ExecuteSqlRawAsync("VACUUM", Cancel);
+        }
+
+        await library.CloseAsync();
+        return library;
+    }
 
     /// <summary>The same database as somebody else sees it. It stays when the guest goes.</summary>
     public LibraryOnDisk AsOwner(Guid other) => new(Folder.Path, new OwnerContext(other), guest: true);

@@ -35,6 +35,7 @@ public sealed class LibraryFile
 
     /// <summary>Does what the preview said: all of it, or nothing.</summary>
     /// <exception cref="LibraryChangedException">The library was changed since the preview was made.</exception>
+    /// <exception cref="NotWrittenException">The disk did not take it. Nothing was imported.</exception>
     /// <exception cref="ArgumentException">The preview refused the file.</exception>
     public async Task ImportAsync(ImportPreview preview, CancellationToken cancel = default)
     {

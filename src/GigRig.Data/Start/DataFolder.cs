@@ -48,6 +48,24 @@ internal sealed class DataFolder(string path)
         }
     }
 
+    /// <summary>Notes that there is a library here. Written once: a start needs no free space.</summary>
+    public void Mark()
+    {
+        if (File.Exists(Marker))
+            return;
+        try
+        {
+            File.WriteAllText(Marker, "There is a library in this folder. Without this file, a lost database would not be noticed.\n");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new DatabaseStartException(
+                DatabaseStartFault.NoAccess,
+                $"The file {Marker} can't be written: {fault.Message} Check the free space and the rights on {Path}, then start again.",
+                fault);
+        }
+    }
+
     /// <summary>What is only here after a library has been in use.</summary>
     public IEnumerable<string> SignsOfUse()
     {

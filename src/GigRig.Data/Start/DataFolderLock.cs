@@ -13,21 +13,25 @@ internal sealed class DataFolderLock(DataFolder folder) : IDisposable
         {
             held = new FileStream(folder.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
-        catch (UnauthorizedAccessException fault)
-        {
-            throw new DatabaseStartException(
-                DatabaseStartFault.NoAccess,
-                $"The data folder {folder.Path} can't be written: {fault.Message} Choose another one, or give the app the right to write there.",
-                fault);
-        }
-        catch (IOException fault)
+        catch (IOException fault) when (IsHeld(fault))
         {
             throw new DatabaseStartException(
                 DatabaseStartFault.InUse,
                 $"The data folder {folder.Path} is in use by another running copy of the app. Stop that one first, or choose another data folder.",
                 fault);
         }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new DatabaseStartException(
+                DatabaseStartFault.NoAccess,
+                $"The data folder {folder.Path} can't be written: {fault.Message} Check the free space, choose another folder, or give the app the right to write there.",
+                fault);
+        }
     }
+
+    // Anything else, a full or a read-only disk, must not send the owner looking for a second copy that is not there.
+    // Windows: ERROR_SHARING_VIOLATION, as an HRESULT. Elsewhere flock says EWOULDBLOCK: 11 on Linux, 35 on macOS.
+    private static bool IsHeld(IOException fault) => OperatingSystem.IsWindows() ? fault.HResult == unchecked((int)0x80070020) : fault.HResult is 11 or 35;
 
     public void Dispose()
     {

@@ -31,10 +31,23 @@ internal static class DatabaseFile
             $"The library {folder.Database} {what}. No new one was started over it. {Restore} To start afresh, empty the data folder.");
     }
 
+    /// <summary>Takes away what a first start without room leaves, or the next one would mourn a library that never was. An empty file there before is refused, so it was made now.</summary>
+    public static void RemoveEmpty(DataFolder folder)
+    {
+        var file = new FileInfo(folder.Database);
+        if (file is not { Exists: true, Length: 0 })
+            return;
+        // Windows deletes nothing that is held open.
+        SqliteConnection.ClearAllPools();
+        file.Delete();
+    }
+
     public static SchemaState Inspect(DataFolder folder, IReadOnlyCollection<string> known)
     {
         if (!Path.Exists(folder.Database))
             return SchemaState.New;
+        if (Directory.Exists(folder.Database))
+            throw Damaged(folder, "it is a folder", inner: null);
         try
         {
             using var connection = new SqliteConnection(folder.ReadOnlyConnectionString);
@@ -42,11 +55,22 @@ internal static class DatabaseFile
             RequireSound(folder, connection);
             return IsBare(folder, connection) ? SchemaState.New : Compare(folder, Applied(folder, connection), known);
         }
+        catch (SqliteException fault) when (IsFromDisk(fault))
+        {
+            throw new DatabaseStartException(
+                DatabaseStartFault.NoAccess,
+                $"The library {folder.Database} can't be opened: {fault.Message} That says nothing against the file. Check the free space and the rights on {folder.Path}, then start again.",
+                fault);
+        }
         catch (SqliteException fault)
         {
             throw Damaged(folder, fault.Message, fault);
         }
     }
+
+    // After a kill, SQLite needs a little room beside the database to look at it: the index of the write-ahead log (-shm). A disk without it is no damage.
+    // Source: sqlite.org/rescode.html: READONLY, FULL, CANTOPEN; IOERR_WRITE, IOERR_SHMOPEN, IOERR_SHMSIZE, IOERR_SHMMAP.
+    private static bool IsFromDisk(SqliteException fault) => fault.SqliteErrorCode is 8 or 13 or 14 || fault.SqliteExtendedErrorCode is 778 or 4618 or 4874 or 5386;
 
     private static void RequireSound(DataFolder folder, SqliteConnection connection)
     {

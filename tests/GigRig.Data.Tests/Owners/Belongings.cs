@@ -1,4 +1,5 @@
 using GigRig.Data.Owners;
+using GigRig.Data.Start;
 using GigRig.Domain.Events;
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
@@ -36,9 +37,11 @@ internal sealed record Belongings(
     }
 
     /// <summary>Every row of the local owner, column by column, read past all our code.</summary>
-    public static List<string> Rows(LibraryOnDisk library)
+    public static List<string> Rows(LibraryOnDisk library) => Rows(library.Folder);
+
+    public static List<string> Rows(DataFolder folder)
     {
-        using var connection = new SqliteConnection(library.Folder.ReadOnlyConnectionString);
+        using var connection = new SqliteConnection(folder.ReadOnlyConnectionString);
         connection.Open();
         using var tables = connection.CreateCommand();
         tables.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE '\\_\\_EF%' ESCAPE '\\' ORDER BY name";

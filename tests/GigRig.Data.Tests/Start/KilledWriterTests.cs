@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using GigRig.Data.Tests.Troubles;
 using GigRig.TestKit.Building;
 
 namespace GigRig.Data.Tests.Start;
@@ -16,7 +16,7 @@ public sealed class KilledWriterTests
     public async Task Everything_acknowledged_is_there_after_a_kill(int acknowledged)
     {
         await using var library = LibraryOnDisk.Unopened();
-        using var writer = StartWriter(library.Folder.Path);
+        using var writer = SecondProcess.Start(GetType(), nameof(Writes_until_it_is_killed), (FolderKey, library.Folder.Path));
         try
         {
             while (Acknowledged(library.Folder.Path).Count < acknowledged && !writer.HasExited)
@@ -53,21 +53,6 @@ public sealed class KilledWriterTests
             await library.Gear.AddAsync(A.Device($"device {i}"), new(), Cancel);
             await File.AppendAllTextAsync(AcknowledgedFile(folder), $"device {i}\n", Cancel);
         }
-    }
-
-    private static Process StartWriter(string folder)
-    {
-        var start = new ProcessStartInfo(Environment.ProcessPath!)
-        {
-            ArgumentList = { "-explicit", "only", "-method", $"{typeof(KilledWriterTests).FullName}.{nameof(Writes_until_it_is_killed)}" },
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            Environment = { [FolderKey] = folder },
-        };
-        var writer = Process.Start(start)!;
-        writer.BeginOutputReadLine();
-        writer.BeginErrorReadLine();
-        return writer;
     }
 
     private static string AcknowledgedFile(string folder) => Path.Combine(folder, "acknowledged.txt");

@@ -1,3 +1,4 @@
+using GigRig.Data;
 using GigRig.Data.Files;
 
 namespace GigRig.Web.Features.ImportExport;
@@ -35,6 +36,7 @@ public sealed class LibraryPageState(LibraryFile file)
     {
         if (Preview is not { CanImport: true } preview)
             return;
+        Fault = "";
         try
         {
             await file.ImportAsync(preview);
@@ -46,6 +48,11 @@ public sealed class LibraryPageState(LibraryFile file)
         {
             Clear();
             Fault = changed.Message;
+        }
+        catch (NotWrittenException notWritten)
+        {
+            // The preview stays: once there is room, the same click will do.
+            Fault = notWritten.Message;
         }
     }
 

@@ -64,7 +64,7 @@ public sealed class ChainCardState(RigStore rigs)
             Show(await rigs.SaveAsync(Saved with { Item = item }));
             return true;
         }
-        catch (Exception refusal) when (refusal is StaleVersionException or RefusedThingException)
+        catch (Exception refusal) when (refusal is NotSavedException or RefusedThingException)
         {
             Fault = refusal.Message;
             return false;

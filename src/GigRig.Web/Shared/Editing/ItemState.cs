@@ -21,12 +21,15 @@ public abstract class ItemState(string place)
     /// <summary>Set where saving found that the stored thing has moved on, until the owner says what shall count.</summary>
     public StaleVersionException? Stale { get; protected set; }
 
+    /// <summary>Why nothing was written, in words; empty where it was.</summary>
+    public string Fault { get; protected set; } = "";
+
     public string DraftKey => $"{place}/{Id?.ToString() ?? "new"}";
 
     /// <summary>False where there is no such thing.</summary>
     public abstract Task<bool> LoadAsync(Guid? id, LengthUnit unit);
 
-    /// <summary>False where the form has errors, which then all show, or the stored thing has moved on.</summary>
+    /// <summary>False where the form has errors, which then all show, the stored thing has moved on, or the disk did not take it.</summary>
     public abstract Task<bool> SaveAsync();
 
     /// <summary>Answers <see cref="Stale"/>: what is typed here replaces what is stored.</summary>
@@ -36,7 +39,7 @@ public abstract class ItemState(string place)
 
     public void GoOnTyping() => Stale = null;
 
-    /// <summary>False where the stored thing has moved on.</summary>
+    /// <summary>False where the stored thing has moved on, or the disk did not take it.</summary>
     public abstract Task<bool> DeleteAsync();
 
     public abstract Task UndoDeleteAsync();

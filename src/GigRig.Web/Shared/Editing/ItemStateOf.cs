@@ -18,6 +18,7 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
         Roles = new((await roles.AllAsync()).Select(stored => stored.Item));
         form = new TForm { Unit = unit };
         Stale = null;
+        Fault = "";
         Id = id;
         if (id is { } known)
         {
@@ -34,6 +35,7 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
     public override async Task<bool> SaveAsync()
     {
         form.Errors.ShowAll();
+        Fault = "";
         if (form.Read() is not { } item)
             return false;
         try
@@ -52,6 +54,11 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
         {
             // The form's own check should have found it; the store has the last word.
             form.Errors.Set(refused.Complaints.Select(complaint => new FieldError(complaint.Path.TrimStart('/'), complaint.Message)));
+            return false;
+        }
+        catch (NotWrittenException notWritten)
+        {
+            Fault = notWritten.Message;
             return false;
         }
     }
@@ -76,6 +83,7 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
 
     public override async Task<bool> DeleteAsync()
     {
+        Fault = "";
         try
         {
             if (Id is { } id)
@@ -85,6 +93,11 @@ public abstract class ItemState<TItem, TForm>(string place, RoleStore roles) : I
         catch (StaleVersionException stale)
         {
             Stale = stale;
+            return false;
+        }
+        catch (NotWrittenException notWritten)
+        {
+            Fault = notWritten.Message;
             return false;
         }
     }
