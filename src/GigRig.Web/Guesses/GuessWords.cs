@@ -39,7 +39,7 @@ public static class GuessWords
         (Guess.Height, _) => "Taken as what is usual. Counts only where it sits under the board or under a lid.",
         (Guess.Mass, _) => "Taken as what is usual. Counts where an event limits what is carried, or a board what it bears.",
         (Guess.Jacks, Device device) => Jacks(device, unit),
-        (Guess.Switches, _) => "Taken as in a row near the front. Counts only where a least distance between foot switches is asked for.",
+        (Guess.Switches, _) => "Taken as in a row near the front. Boxes are stood so that the switches most in use are easy to reach, and apart where a least distance is asked for.",
         (Guess.Voltage, Device { Power: { } power }) => $"Taken as {power.Min} DC, centre negative, as most are. A wrong voltage or polarity can destroy it: look at its label before you plug it in.",
         (Guess.Draw, Device { Power: { } power }) => $"Taken as {power.Current}. If it draws more, the outlet that is chosen for it may be too weak.",
         (Guess.Surface, _) => "Taken as plain: things may stand anywhere, on no rails, with nothing in the way.",

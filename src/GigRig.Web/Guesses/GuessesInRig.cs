@@ -40,7 +40,7 @@ internal sealed class GuessesInRig(LeadPlan plan, IReadOnlyDictionary<GearId, Va
             var found = (guess, device) switch
             {
                 (Guess.Size, _) when WhatIf.AtItsLargest(device) is { } largest =>
-                    Tried(device.Id, guess, $"at the largest that goes by its word ({Measures.Footprint(largest.Size.Width, largest.Size.Depth, unit)})", WhatIf.With(problem, largest)),
+                    Tried(device.Id, guess, $"at the largest such boxes come ({Measures.Footprint(largest.Size.Width, largest.Size.Depth, unit)})", WhatIf.With(problem, largest)),
                 (Guess.Size, _) => new(device.Id, device.Name, guess, "taken from the word for it. Measure it before you fix anything."),
                 (Guess.Jacks, _) => Tried(device.Id, guess, "with all its plugs at the rear", WhatIf.With(problem, WhatIf.WithPlugsAtTheRear(device))),
                 (Guess.Draw, { Power: { } power }) => Draw(device, power),
