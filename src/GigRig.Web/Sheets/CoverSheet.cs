@@ -13,7 +13,11 @@ public sealed record RoleLine(string Role, string Level, bool Must, GearId? Thin
 
 /// <summary>Who plays which part of a sound.</summary>
 /// <param name="Parts">Empty where it cannot be played.</param>
-public sealed record SoundLine(string Name, string Level, bool Must, string RoleWords, ValueList<SoundPart> Parts);
+public sealed record SoundLine(string Name, string Level, bool Must, string RoleWords, ValueList<SoundPart> Parts)
+{
+    /// <summary>Each thing once, with all it does at that moment: <c>amp (Clean sound), double (Delay + Reverb)</c>.</summary>
+    public string Players => string.Join(", ", Parts.GroupBy(part => part.Thing).Select(thing => $"{thing.First().ThingName} ({string.Join(" + ", thing.Select(part => part.Role))})"));
+}
 
 /// <summary>One role of a sound and who does it at that moment.</summary>
 public sealed record SoundPart(string Role, GearId Thing, string ThingName);

@@ -32,7 +32,7 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
         return new(
             lines,
             load.Outlets.Select(outlet => OutletLine.Of(problem, outlet, lines)).ToValueList(),
-            string.Join("; ", load.Unused.Select(outlet => $"{outlet.Id} ({string.Join(" / ", outlet.Volts)}, {outlet.Current})")),
+            FreeOf(load),
             InAllOf(problem, load),
             lines.Where(line => rig.HookUp.Any(feed => feed.OnBattery && feed.Device == line.Device)).Select(line => BatteryLine.Of(problem, line)).ToValueList());
     }
@@ -46,6 +46,11 @@ public sealed record HookUpSheet(ValueList<HookUpLine> Lines, ValueList<OutletLi
         feed.OnBattery ? "" : VoltsOf(feed),
         problem.FindDevice(feed.Device)?.Power?.Current.ToString() ?? "",
         LeadOf(problem, feed));
+
+    /// <summary>Alike ones together: <c>4, 5, 6 (9 V, 100 mA each); 8 (9 V / 12 V, 500 mA)</c>.</summary>
+    private static string FreeOf(SupplyLoad load) => string.Join("; ", load.Unused
+        .GroupBy(outlet => $"{string.Join(" / ", outlet.Volts)}, {outlet.Current}")
+        .Select(alike => $"{string.Join(", ", alike.Select(outlet => outlet.Id))} ({alike.Key}{(alike.Skip(1).Any() ? " each" : "")})"));
 
     private static string OutletOf(Feed feed) => (feed.OnBattery, feed.Join) switch
     {

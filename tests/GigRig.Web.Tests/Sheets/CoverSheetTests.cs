@@ -34,6 +34,14 @@ public sealed class CoverSheetTests
     }
 
     [Fact]
+    public void Who_does_two_roles_of_a_sound_is_named_once()
+    {
+        var wash = (Problem.Draft with { Event = A.Draft().Playing("Wash", "clean", "delay", "reverb").Event }).Problem();
+
+        Assert.Equal("amp (Clean sound), echo (Delay + Reverb)", CoverSheet.Of(wash, Rig).Sounds[0].Players);
+    }
+
+    [Fact]
     public void A_role_of_the_owners_own_goes_by_its_title()
     {
         var problem = A.Draft().With(A.Device("box").Doing("bird-song")).Needing("bird-song").Playing("Dawn", "bird-song").Problem().Draft with { Roles = [new(new("bird-song"), "Bird song")] };

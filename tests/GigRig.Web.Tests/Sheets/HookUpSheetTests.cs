@@ -58,6 +58,10 @@ public sealed class HookUpSheetTests
     }
 
     [Fact]
+    public void Free_outlets_that_are_alike_are_told_together() =>
+        Assert.Equal("1, 2, 3, 4, 5, 6 (9 V, 100 mA each)", HookUpSheet.Of(Problem, A.Rig()).Free);
+
+    [Fact]
     public void Devices_on_one_outlet_share_it_through_splitters()
     {
         var line = Assert.Single(HookUpSheet.Of(Problem, A.Rig().Feeding("tuner", "1").Feeding("boost", "1")).Outlets);
