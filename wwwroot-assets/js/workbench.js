@@ -207,9 +207,10 @@ export function attach(svg, app) {
 
   on(svg, "focusout", flush);
 
-  on(bench, "keydown", (event) => {
+  // Wherever on the page the hands are, but for a field, which undoes its own typing, and a dialog.
+  on(document, "keydown", (event) => {
     const key = event.key.toLowerCase();
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || held || !["z", "y"].includes(key) || event.target.closest("input, textarea, select")) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || held || !["z", "y"].includes(key) || event.target.closest("input, textarea, select, dialog, .mud-dialog")) return;
     event.preventDefault();
     flush();
     tell(key === "y" || event.shiftKey ? "Redo" : "Undo");
@@ -218,8 +219,19 @@ export function attach(svg, app) {
   on(document, "components-reconnect-state-changed", ({ detail }) => detail.state === "hide" && tellUnheard(), { capture: true });
   tellUnheard();
 
+  // A button that is gone takes the focus with it: what was brought to the board catches it, else the box that Tab leads to. Only whoever works by keys
+  // needs to see it there; under a finger the page stays where it is.
+  let byKeys = false;
+  on(document, "keydown", () => (byKeys = true), { capture: true });
+  on(document, "pointerdown", () => (byKeys = false), { capture: true });
+  const catchFocus = (id) => {
+    if (document.activeElement && document.activeElement !== document.body) return;
+    const thing = svg.querySelector(id ? `[data-thing="${CSS.escape(id)}"]` : '[data-thing][tabindex="0"]');
+    thing?.focus({ preventScroll: !byKeys });
+  };
+
   svg.dataset.ready = "true";
-  return { dispose: () => ending.abort() };
+  return { catchFocus, dispose: () => ending.abort() };
 }
 
 // The nearest meeting of an edge of the thing with another edge: opposite edges that lie beside each other touch, like edges of bodies and ground line up.

@@ -73,6 +73,24 @@ public sealed class WorkbenchTests(Chromium chromium) : BenchTest(chromium)
     }
 
     [Fact]
+    public async Task A_box_that_was_added_has_the_keys_and_undoing_works_wherever_they_are()
+    {
+        await OpenAsync(Page);
+
+        await Page.Button("Add hall").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Thing(Page, "hall")).ToBeFocusedAsync();
+        await Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(Said).ToContainTextAsync("hall moved to");
+
+        await Page.Locator("h1").FocusAsync();
+        await Page.Keyboard.PressAsync("Control+z");
+        await Expect(Said).ToContainTextAsync("Undone: hall moved");
+        await Page.Keyboard.PressAsync("Control+z");
+        await Expect(Thing(Page, "hall")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Escape_puts_it_back()
     {
         await OpenAsync(Page);

@@ -16,6 +16,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
 {
     private bool left;
     private bool tidying;
+    private BoardEdit? asked;
 
     /// <summary>Raised on any thread when something to show has changed.</summary>
     public event Action? Changed;
@@ -25,6 +26,9 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
 
     /// <summary>Null unless the last question could not be answered with a rig.</summary>
     public BenchRefusal? Refusal { get; private set; }
+
+    /// <summary>The refusal as long as the board is as it was asked about; of another board it says nothing.</summary>
+    public BenchRefusal? RefusalOf(BoardEdit edit) => edit == asked ? Refusal : null;
 
     /// <summary>Stands the same things anew, with shorter leads and an easier reach; audio order and hook-up stay as they are.</summary>
     public Task TidyAsync(BoardEditor editor) => AskAsync(editor, tidying: true, async run => await run.TidyAsync(queue, tidy, editor.Rig) switch
@@ -38,7 +42,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
     /// <summary>Plans the event again; anything that is not locked may come or go.</summary>
     public Task PlanAgainAsync(BoardEditor editor) => AskAsync(editor, tidying: false, async run => await run.AskAsync(queue) switch
     {
-        QueueAnswer.Answered { Outcome: PlanOutcome.Proposed proposed } => Taken(editor, proposed.Best.Rig, "Planned again"),
+        QueueAnswer.Answered { Outcome: PlanOutcome.Proposed proposed } => Taken(editor, proposed.Best.Rig, EditWords.PlannedAgain(editor.Problem, editor.Rig, proposed.Best.Rig)),
         QueueAnswer.Answered { Outcome: PlanOutcome.Impossible impossible } => NoRoom(impossible.Conflict),
         QueueAnswer.Full => Full,
         _ => Unanswered,
@@ -79,6 +83,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
         if (Run is not null)
             return;
         Forget();
+        asked = editor.Edit;
         switch (RigProblem.Create(Question(editor.Problem, editor.Edit)))
         {
             case ProblemCheck.Refused refused:

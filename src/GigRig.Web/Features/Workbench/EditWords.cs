@@ -18,6 +18,24 @@ internal static class EditWords
     public static string Turned(RigProblem problem, GearId id, Turn turn) =>
         turn == Turn.None ? $"{problem.NameOf(id)} stands straight" : $"{problem.NameOf(id)} turned to {(int)turn}°";
 
+    /// <summary>With what that brought and what it left home: <c>Planned again; Echo comes along, Hall and Fuzz stay home</c>.</summary>
+    public static string PlannedAgain(RigProblem problem, Rig before, Rig after)
+    {
+        var (here, there) = (Things(before), Things(after));
+        string[] changes = [Told(there.Except(here), "comes along", "come along"), Told(here.Except(there), "stays home", "stay home")];
+        var told = string.Join(", ", changes.Where(change => change.Length > 0));
+        return told.Length > 0 ? $"Planned again; {told}" : "Planned again";
+
+        static IEnumerable<GearId> Things(Rig rig) => rig.Placements.Select(placement => placement.Id).Concat(rig.OffBoard);
+
+        string Told(IEnumerable<GearId> things, string one, string several) => things.Select(problem.NameOf).ToList() switch
+        {
+            [] => "",
+            [var only] => $"{only} {one}",
+            [.. var first, var last] => $"{string.Join(", ", first)} and {last} {several}",
+        };
+    }
+
     /// <summary>What was done, then what is wrong with the things it was done to, or that it no longer is.</summary>
     /// <param name="before">What was wrong before.</param>
     /// <param name="after">What is wrong now.</param>

@@ -57,8 +57,35 @@ public sealed class BenchPlannerTests
 
         Assert.Equal((77, 5), editor.At(Echo));
         Assert.Empty(editor.Violations);
+        Assert.StartsWith("Planned again; clip comes along.", editor.Said, StringComparison.Ordinal);
         editor.Undo();
         Assert.Equal([Echo], editor.Rig.Placements.Select(placement => placement.Id));
+    }
+
+    [Fact]
+    public async Task Planning_anew_names_what_it_takes_off_the_board()
+    {
+        var editor = Editor();
+        editor.Add(Hall);
+        editor.Add(Fuzz);
+
+        await Real().PlanAgainAsync(editor);
+
+        // The clip covers the tuner for less weight, and the event asks for nothing else.
+        Assert.Equal("Planned again; clip comes along, tuner, echo, hall and fuzz stay home. No rule is broken any more.", editor.Said);
+    }
+
+    [Fact]
+    public async Task A_refusal_is_about_the_board_that_was_asked_about()
+    {
+        var editor = Editor((Draft with { Board = A.Board(140, 140) }).Problem());
+        var planner = Real();
+        editor.Add(Hall);
+
+        await planner.TidyAsync(editor);
+        Assert.NotNull(planner.RefusalOf(editor.Edit));
+        editor.Undo();
+        Assert.Null(planner.RefusalOf(editor.Edit));
     }
 
     [Fact]
