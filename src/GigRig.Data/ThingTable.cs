@@ -54,7 +54,20 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
     }
 
     /// <summary>Changes a row as it is stored, where it still has the version given. What is changed is the caller's to check.</summary>
-    public async Task<Stored<T>> ChangeAsync(Guid id, int version, Action<TRow> change, CancellationToken cancel)
+    public async Task<Stored<T>> ChangeAsync(Guid id, int version, Action<TRow> change, CancellationToken cancel) =>
+        Read(await ChangeRowAsync(id, version, change, cancel));
+
+    public async Task<bool> DeleteAsync(Guid id, int version, CancellationToken cancel)
+    {
+        await using (var db = await databases.CreateDbContextAsync(cancel))
+            if (!await db.Set<TRow>().AnyAsync(row => row.Id == id, cancel))
+                return false;
+        // Without reading it: what can't be read is to be got rid of too.
+        await ChangeRowAsync(id, version, row => row.DeletedUtc = time.GetUtcNow().UtcDateTime, cancel);
+        return true;
+    }
+
+    private async Task<TRow> ChangeRowAsync(Guid id, int version, Action<TRow> change, CancellationToken cancel)
     {
         await using var db = await databases.CreateDbContextAsync(cancel);
         var row = await db.Set<TRow>().FirstOrDefaultAsync(row => row.Id == id, cancel)
@@ -75,15 +88,7 @@ internal sealed class ThingTable<TRow, T>(IDbContextFactory<GigRigDb> databases,
             throw new StaleVersionException(title, id, version, stored?.GetValue<int>(nameof(ThingRow.Version)));
         }
 
-        return Read(row);
-    }
-
-    public async Task<bool> DeleteAsync(Guid id, int version, CancellationToken cancel)
-    {
-        if (await FindAsync(id, cancel) is null)
-            return false;
-        await ChangeAsync(id, version, row => row.DeletedUtc = time.GetUtcNow().UtcDateTime, cancel);
-        return true;
+        return row;
     }
 
     public async Task<bool> RestoreAsync(Guid id, CancellationToken cancel)

@@ -25,6 +25,7 @@ public static class GigRigUrls
     public const string LibraryFile = "/library/file";
     public const string SharedRoute = "/s/{Token}";
     public const string SharedPictureRoute = "/s/{Token}/picture.png";
+    public const string SharedOtherwise = "/s/{**anything}";
     public const string ApiPlan = "/api/v1/plan";
     public const string OpenApi = "/openapi/v1.json";
     public const string ApiSchema = "/api/v1/schema/rig-problem";

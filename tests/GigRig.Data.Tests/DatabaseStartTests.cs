@@ -38,6 +38,22 @@ public sealed class DatabaseStartTests
     }
 
     [Fact]
+    public async Task After_an_orderly_end_the_library_is_one_file()
+    {
+        await using var before = await LibraryOnDisk.NewAsync();
+        await before.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+        Assert.True(File.Exists(before.Folder.Database + "-wal"));
+
+        await ((IAsyncDisposable)before.Services).DisposeAsync();
+
+        Assert.False(File.Exists(before.Folder.Database + "-wal"));
+        await using var copied = LibraryOnDisk.Unopened();
+        File.Copy(before.Folder.Database, copied.Folder.Database);
+        await copied.OpenAsync();
+        Assert.Single(await copied.Gear.DevicesAsync(Cancel));
+    }
+
+    [Fact]
     public async Task A_second_start_on_the_same_folder_is_refused_until_the_first_has_ended()
     {
         await using var first = await LibraryOnDisk.NewAsync();

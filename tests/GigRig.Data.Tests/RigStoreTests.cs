@@ -111,5 +111,9 @@ public sealed class RigStoreTests
         Assert.StartsWith("The stored rig \"Jam\" can't be read:", fault.Message);
         Assert.NotNull(await library.Rigs.FindAsync(tour.Id, Cancel));
         Assert.Equal(2, (await library.Rigs.AllAsync(Cancel)).Count);
+        // A copy without it would be no copy; once it is deleted, as the message says, there is one.
+        Assert.Equal(fault.Message, (await Assert.ThrowsAsync<UnreadableRigException>(() => library.File.ExportAsync(Cancel))).Message);
+        await library.Rigs.DeleteAsync(jam.Id, jam.Version, Cancel);
+        Assert.Contains("\"Tour\"", await library.File.ExportAsync(Cancel));
     }
 }

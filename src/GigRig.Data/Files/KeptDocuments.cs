@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using GigRig.Domain.Documents;
 using GigRig.Domain.Documents.Problem;
 using GigRig.Domain.Gear;
@@ -35,7 +36,9 @@ internal sealed record KeptRigDocument
     /// <summary>ISO 8601, UTC, such as <c>2027-03-06T20:15:00Z</c>.</summary>
     public required string SavedUtc { get; init; }
 
+    [JsonConverter(typeof(OneLine<RigProblemDocument>))]
     public required RigProblemDocument Problem { get; init; }
 
+    [JsonConverter(typeof(OneLine<RigDocument>))]
     public required RigDocument Rig { get; init; }
 }

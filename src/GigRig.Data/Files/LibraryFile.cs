@@ -6,8 +6,8 @@ namespace GigRig.Data.Files;
 /// <summary>The whole library as one text file, <c>gig-library/1</c>, out and in again. Share links stay behind: they can't be read back.</summary>
 public sealed class LibraryFile
 {
-    /// <summary>The largest file that is read: 20 MB.</summary>
-    public const int MaxBytes = 20_000_000;
+    /// <summary>The largest file that is read: 100 MB. Reading takes about twenty times as much memory for a moment.</summary>
+    public const int MaxBytes = 100_000_000;
 
     private readonly IDbContextFactory<GigRigDb> databases;
     private readonly TimeProvider time;
@@ -15,10 +15,16 @@ public sealed class LibraryFile
     internal LibraryFile(IDbContextFactory<GigRigDb> databases, TimeProvider time) => (this.databases, this.time) = (databases, time);
 
     /// <summary>The library as it is now. The same library always gives the same text.</summary>
+    /// <exception cref="UnreadableRigException">A stored rig can't be read; a file without it would be no copy.</exception>
+    /// <exception cref="LibraryTooLargeException">It would be larger than what can be read in again.</exception>
     public async Task<string> ExportAsync(CancellationToken cancel = default)
     {
         await using var db = await databases.CreateDbContextAsync(cancel);
-        return LibraryText.Write(await LibrarySnapshot.ReadAsync(db, cancel));
+        var content = await LibrarySnapshot.ReadAsync(db, cancel);
+        LibraryTooLargeException.Require(content);
+        var text = LibraryText.Write(content);
+        LibraryTooLargeException.Require(text);
+        return text;
     }
 
     /// <summary>Reads a file and says what importing it would do. Writes nothing.</summary>
@@ -58,7 +64,7 @@ public sealed class LibraryFile
     private static Complaint TooLarge { get; } =
         new("", $"more than {MaxBytes} bytes", $"{MaxBytes} bytes", $"The file is larger than {MaxBytes / 1_000_000} MB. Import it in parts, or check that it is a library file.");
 
-    private static async Task<byte[]?> ReadAsync(Stream file, CancellationToken cancel)
+    private static async Task<ReadOnlyMemory<byte>?> ReadAsync(Stream file, CancellationToken cancel)
     {
         using var bytes = new MemoryStream();
         var buffer = new byte[81_920];
@@ -70,7 +76,7 @@ public sealed class LibraryFile
             bytes.Write(buffer, 0, read);
         }
 
-        return bytes.ToArray();
+        return bytes.GetBuffer().AsMemory(0, (int)bytes.Length);
     }
 }
 

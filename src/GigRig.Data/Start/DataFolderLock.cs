@@ -1,3 +1,5 @@
+using Microsoft.Data.Sqlite;
+
 namespace GigRig.Data.Start;
 
 /// <summary>Keeps a second app off the same data folder. Let go when the service provider is disposed, or by the system when the process ends.</summary>
@@ -35,7 +37,12 @@ internal sealed class DataFolderLock(DataFolder folder) : IDisposable
 
     public void Dispose()
     {
-        held?.Dispose();
+        if (held is null)
+            return;
+        // The last connection that closes moves the write-ahead log into the database: at rest the library is one file.
+        using (var ours = new SqliteConnection(folder.ConnectionString))
+            SqliteConnection.ClearPool(ours);
+        held.Dispose();
         held = null;
     }
 }

@@ -9,9 +9,21 @@ internal static class DataFolder
     {
         if (configuration[Key] is { Length: > 0 } chosen)
             return Path.GetFullPath(chosen);
-        var own = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create);
-        return own.Length > 0
+        return OwnFolder() is { Length: > 0 } own
             ? Path.Combine(own, "gigrig")
             : throw new StartRefusedException($"Not started: this user has no data folder of its own. Set {Key} to a folder that may be written to.");
+    }
+
+    private static string OwnFolder()
+    {
+        try
+        {
+            return Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // A home that is named and may not be made: users of services often have one.
+            return "";
+        }
     }
 }

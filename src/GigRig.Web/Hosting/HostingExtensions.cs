@@ -56,7 +56,8 @@ internal static class HostingExtensions
         app.UseApiFailures();
         app.UseOwnOriginOnly();
         app.UseWhen(
-            context => !GigRigUrls.IsApi(context.Request.Path),
+            // A shared address must not lead into the app, not even by a page that says there is nothing.
+            context => !GigRigUrls.IsApi(context.Request.Path) && !GigRigUrls.IsShared(context.Request.Path),
             pages => pages.UseStatusCodePagesWithReExecute(GigRigUrls.NotFound, createScopeForStatusCodePages: true));
         app.UseRouting();
         app.UseRateLimiter();

@@ -16,6 +16,8 @@ internal static class ListenPolicy
         var addresses = Configured(builder.Configuration).ToList();
         if (addresses.Count == 0)
             builder.WebHost.UseUrls(DefaultAddress);
+        if (addresses.Find(address => !IsAddress(address)) is { } senseless)
+            throw new StartRefusedException($"Not started: \"{senseless}\" is no address to listen on. Give one such as {DefaultAddress}: http or https, a host, and a port from 1 to 65535.");
         if (IsPublicAllowed(builder.Configuration))
             return;
         if (addresses.Find(address => !IsLoopback(address)) is { } open)
@@ -41,6 +43,22 @@ internal static class ListenPolicy
         var host = BindingAddress.Parse(address).Host;
         return host.Equals("localhost", StringComparison.OrdinalIgnoreCase)
             || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
+    }
+
+    /// <summary>Whether the web server will take it, which otherwise ends the start with a stack trace.</summary>
+    private static bool IsAddress(string address)
+    {
+        try
+        {
+            var parsed = BindingAddress.Parse(address);
+            // Only a numbered address may leave the port to the system.
+            var least = IPAddress.TryParse(parsed.Host.Trim('[', ']'), out _) ? 0 : 1;
+            return parsed.Scheme is "http" or "https" && parsed.PathBase.Length == 0 && parsed.Port >= least && parsed.Port <= IPEndPoint.MaxPort;
+        }
+        catch (Exception fault) when (fault is FormatException or InvalidOperationException)
+        {
+            return false;
+        }
     }
 
     private static string[] Split(string? list) => (list ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

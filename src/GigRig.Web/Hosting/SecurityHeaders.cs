@@ -21,6 +21,13 @@ internal static class SecurityHeaders
         headers["Referrer-Policy"] = shared ? "no-referrer" : "strict-origin-when-cross-origin";
         headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        if (shared)
+        {
+            // Whoever knows the address can read the rig, so nothing in between may keep it or list it, whatever the answer is.
+            headers.CacheControl = "no-store";
+            headers["X-Robots-Tag"] = "noindex, nofollow";
+        }
+
         return next();
     });
 

@@ -1,3 +1,4 @@
+using System.Net.Sockets;
 using GigRig.Data;
 using Microsoft.AspNetCore.Connections;
 
@@ -19,6 +20,20 @@ internal static class StartProblem
             Another program listens there, perhaps this app in another window. Stop it, or start here with another port:
             --urls http://localhost:5081
             """,
+        // From the web server; it has no type of its own.
+        InvalidOperationException when problem.Message.StartsWith("Unable to configure HTTPS endpoint", StringComparison.Ordinal) =>
+            $"Not started: {problem.Message}\nOr listen without encryption, for this computer alone: --urls {ListenPolicy.DefaultAddress}",
+        _ when IsForbiddenPort(problem) =>
+            $"Not started: {problem.Message.TrimEnd('.')}: this user may not listen there. Ports below 1024 are often kept for administrators; take another, such as --urls {ListenPolicy.DefaultAddress}",
         _ => null,
+    };
+
+    // "localhost" is two addresses, and their refusals come as a bundle.
+    private static bool IsForbiddenPort(Exception problem) => problem switch
+    {
+        SocketException socket => socket.SocketErrorCode == SocketError.AccessDenied,
+        AggregateException several => several.InnerExceptions.All(IsForbiddenPort),
+        IOException { InnerException: { } inner } => IsForbiddenPort(inner),
+        _ => false,
     };
 }

@@ -85,7 +85,7 @@ public sealed class HostileFilesTests
 
         var preview = await library.File.PreviewAsync(endless, Cancel);
 
-        Assert.Equal("The file is larger than 20 MB. Import it in parts, or check that it is a library file.", Assert.Single(preview.Complaints).Message);
+        Assert.Equal("The file is larger than 100 MB. Import it in parts, or check that it is a library file.", Assert.Single(preview.Complaints).Message);
         Assert.InRange(endless.Given, LibraryFile.MaxBytes, LibraryFile.MaxBytes + 100_000);
     }
 

@@ -171,6 +171,31 @@ public sealed class LibraryFileTests
         Assert.Equal(typeof(LibraryDocument).GetProperties().Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name)), Members(example));
     }
 
+    [Fact]
+    public async Task No_file_is_made_that_could_not_be_read_in_again()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        for (var bulk = 0; bulk < 6; bulk++)
+            await library.Batch.AddAsync(Enumerable.Range(0, bulk < 5 ? 1000 : 1).Select(_ => ((object)A.Lead(), new Ownership())), Cancel);
+
+        var refusal = await Assert.ThrowsAsync<LibraryTooLargeException>(() => library.File.ExportAsync(Cancel));
+
+        Assert.Equal(
+            "The library has 5001 leads, and a library file that can be read in again has at most 5000 of a kind. Keep a copy of the whole data folder instead, with the app stopped.",
+            refusal.Message);
+    }
+
+    [Fact]
+    public async Task What_a_rig_was_planned_from_takes_one_line_of_the_file()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        await library.Rigs.AddAsync("Jam", "", A.Draft().With(A.Device("echo"), A.Device("fuzz")).Problem(), A.Rig(), Cancel);
+
+        var lines = (await library.File.ExportAsync(Cancel)).Split('\n');
+
+        Assert.Single(lines, line => line.Contains("\"problem\": {\"format\":\"rig-problem/1\"", StringComparison.Ordinal) && line.Contains("echo", StringComparison.Ordinal) && line.Contains("fuzz", StringComparison.Ordinal));
+    }
+
     private static IEnumerable<string> Members(string json)
     {
         using var document = JsonDocument.Parse(json);

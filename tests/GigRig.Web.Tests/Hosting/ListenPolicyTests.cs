@@ -39,6 +39,23 @@ public sealed class ListenPolicyTests
     public void Other_ways_to_open_a_port_are_refused_too(string key, string value) =>
         Assert.Throws<StartRefusedException>(() => Applied((key, value)));
 
+    [Theory]
+    [InlineData("5081")]
+    [InlineData("localhost:5081")]
+    [InlineData("ftp://localhost:5081")]
+    [InlineData("http://localhost:99999")]
+    [InlineData("http://localhost:0")]
+    [InlineData("http://localhost:5081/app")]
+    [InlineData("http://localhost:5080;5081")]
+    public void What_is_no_address_is_refused_in_words(string addresses)
+    {
+        var refused = Assert.Throws<StartRefusedException>(() => Applied(("urls", addresses)));
+
+        Assert.EndsWith(
+            $"\"{addresses.Split(';')[^1]}\" is no address to listen on. Give one such as http://localhost:5080: http or https, a host, and a port from 1 to 65535.",
+            refused.Message);
+    }
+
     [Fact]
     public void The_owner_may_say_so() => Assert.Null(Applied(("urls", "http://0.0.0.0:5080"), ("GIGRIG_ALLOW_PUBLIC", "1"))["AllowedHosts"]);
 

@@ -11,6 +11,8 @@ public sealed class TestApp : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("gigrig-web-");
 
+    public string DataFolder => data.FullName;
+
     /// <summary>Stands in for the planner where a test needs a slow one.</summary>
     internal AskPlanner? Ask { get; init; }
 

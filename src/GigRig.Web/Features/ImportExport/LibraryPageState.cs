@@ -17,11 +17,13 @@ public sealed class LibraryPageState(LibraryFile file)
     /// <summary>Why nothing was done, in words.</summary>
     public string Fault { get; private set; } = "";
 
-    public async Task LookAtAsync(string name, Stream content, CancellationToken cancel = default)
+    /// <param name="open">Opens it. Fails where it is larger than is read.</param>
+    public async Task LookAtAsync(string name, Func<Stream> open, CancellationToken cancel = default)
     {
         Clear();
         try
         {
+            await using var content = open();
             Preview = await file.PreviewAsync(content, cancel);
             FileName = name;
         }

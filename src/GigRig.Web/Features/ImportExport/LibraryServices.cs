@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net.Mime;
 using System.Text;
+using GigRig.Data;
 using GigRig.Data.Files;
 
 namespace GigRig.Web.Features.ImportExport;
@@ -16,6 +17,13 @@ internal static class LibraryServices
         {
             response.Headers.CacheControl = "no-store";
             var day = time.GetLocalNow().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-            return Results.File(Encoding.UTF8.GetBytes(await file.ExportAsync(cancel)), MediaTypeNames.Application.Json, $"gig-library-{day}.json");
+            try
+            {
+                return Results.File(Encoding.UTF8.GetBytes(await file.ExportAsync(cancel)), MediaTypeNames.Application.Json, $"gig-library-{day}.json");
+            }
+            catch (Exception incomplete) when (incomplete is UnreadableRigException or LibraryTooLargeException)
+            {
+                return Results.Text($"No file was made. {incomplete.Message}", statusCode: StatusCodes.Status409Conflict);
+            }
         }).ExcludeFromDescription();
 }

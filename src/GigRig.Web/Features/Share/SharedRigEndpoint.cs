@@ -11,34 +11,36 @@ namespace GigRig.Web.Features.Share;
 /// </summary>
 internal static class SharedRigEndpoint
 {
-    private const string Unlisted = "noindex, nofollow";
+    // Whatever looks at an address before it shows it asks for the head alone.
+    private static readonly string[] Reads = [HttpMethods.Get, HttpMethods.Head];
 
     public static void MapSharedRig(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet(GigRigUrls.SharedRoute, PageAsync).ExcludeFromDescription();
-        routes.MapGet(GigRigUrls.SharedPictureRoute, PictureAsync).ExcludeFromDescription();
+        routes.MapMethods(GigRigUrls.SharedRoute, Reads, PageAsync).ExcludeFromDescription();
+        routes.MapMethods(GigRigUrls.SharedPictureRoute, Reads, PictureAsync).ExcludeFromDescription();
+        routes.MapMethods(GigRigUrls.SharedOtherwise, Reads, () => Page(null, null)).ExcludeFromDescription();
     }
 
-    private static async Task<RazorComponentResult<HandoutDocument>> PageAsync(string token, SharedRigReader reader, HttpRequest request, HttpResponse response, CancellationToken cancel)
+    private static async Task<RazorComponentResult<HandoutDocument>> PageAsync(string token, SharedRigReader reader, HttpRequest request, CancellationToken cancel)
     {
-        // Whoever knows the address can read the rig, so nothing in between may keep it or pass it on.
-        response.Headers.CacheControl = "no-store";
-        response.Headers["X-Robots-Tag"] = Unlisted;
         var rig = await FindAsync(token, reader, cancel);
-        var parameters = new Dictionary<string, object?> { [nameof(HandoutDocument.Rig)] = rig };
         // Previews ask for it on their own and need the whole address.
-        if (rig is not null)
-            parameters[nameof(HandoutDocument.PictureUrl)] = $"{request.Scheme}://{request.Host}{GigRigUrls.SharedPicture(token)}";
-        return new(parameters) { StatusCode = rig is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK };
+        return Page(rig, rig is null ? null : $"{request.Scheme}://{request.Host}{GigRigUrls.SharedPicture(token)}");
     }
+
+    private static RazorComponentResult<HandoutDocument> Page(SharedRig? rig, string? picture) =>
+        new(new Dictionary<string, object?> { [nameof(HandoutDocument.Rig)] = rig, [nameof(HandoutDocument.PictureUrl)] = picture })
+        {
+            StatusCode = rig is null ? StatusCodes.Status404NotFound : StatusCodes.Status200OK,
+        };
 
     private static async Task<Results<FileContentHttpResult, NotFound>> PictureAsync(string token, SharedRigReader reader, HttpResponse response, CancellationToken cancel)
     {
+        if (await FindAsync(token, reader, cancel) is not { } rig)
+            return TypedResults.NotFound();
+        // A chat may keep it for its reader, but asks each time.
         response.Headers.CacheControl = "private, no-cache";
-        response.Headers["X-Robots-Tag"] = Unlisted;
-        return await FindAsync(token, reader, cancel) is { } rig
-            ? TypedResults.File(ScenePicture.Png(BoardSceneMapper.Map(rig.Problem, rig.Rig, PictureWidth.Narrow, rig.Unit)), "image/png")
-            : TypedResults.NotFound();
+        return TypedResults.File(ScenePicture.Png(BoardSceneMapper.Map(rig.Problem, rig.Rig, PictureWidth.Narrow, rig.Unit)), "image/png");
     }
 
     /// <summary>A rig that can't be read any more is the owner's trouble; to a visitor it is no rig.</summary>

@@ -70,12 +70,20 @@ public sealed class LibraryPageStateTests : IAsyncLifetime
     [Fact]
     public async Task A_file_that_cannot_be_read_says_so()
     {
-        await state.LookAtAsync("broken.json", new BrokenStream(), Cancel);
+        await state.LookAtAsync("broken.json", () => new BrokenStream(), Cancel);
 
         Assert.Equal("broken.json could not be read. The line went dead.", state.Fault);
     }
 
-    private Task LookAtAsync(string text) => state.LookAtAsync("theirs.json", new MemoryStream(Encoding.UTF8.GetBytes(text)), Cancel);
+    [Fact]
+    public async Task A_file_that_is_larger_than_is_read_says_so()
+    {
+        await state.LookAtAsync("film.json", () => throw new IOException("It is larger than that."), Cancel);
+
+        Assert.Equal("film.json could not be read. It is larger than that.", state.Fault);
+    }
+
+    private Task LookAtAsync(string text) => state.LookAtAsync("theirs.json", () => new MemoryStream(Encoding.UTF8.GetBytes(text)), Cancel);
 
     private static async Task<string> OthersLibraryAsync()
     {
@@ -94,7 +102,7 @@ file static class Importing
 {
     public static async Task BothAsync(this LibraryPageState state, string text)
     {
-        await state.LookAtAsync("theirs.json", new MemoryStream(Encoding.UTF8.GetBytes(text)));
+        await state.LookAtAsync("theirs.json", () => new MemoryStream(Encoding.UTF8.GetBytes(text)));
         await state.ImportAsync();
     }
 }

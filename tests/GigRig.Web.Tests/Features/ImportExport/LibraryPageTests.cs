@@ -11,7 +11,7 @@ public sealed class LibraryPageTests : PageTest
 {
     [Fact]
     public void The_library_can_be_downloaded() =>
-        Assert.Equal(GigRigUrls.LibraryFile, Render<LibraryPage>().Find("a[download]").GetAttribute("href"));
+        Assert.Equal(GigRigUrls.LibraryFile, Render<LibraryPage>().Find("a[target=_top]").GetAttribute("href"));
 
     [Fact]
     public async Task A_chosen_file_shows_what_it_would_do_and_comes_in_when_told()

@@ -1,10 +1,18 @@
 using System.Net;
+using CsCheck;
 using GigRig.Data;
+using GigRig.Domain;
 using GigRig.Domain.Rigs;
 using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
+using GigRig.TestKit.Generating;
+using GigRig.Web.Drawing;
+using GigRig.Web.Handouts;
 using GigRig.Web.Tests.Hosting;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
 using Xunit;
 
 namespace GigRig.Web.Tests.Features.Share;
@@ -27,6 +35,8 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
     private readonly HttpClient visitor;
 
     public SharedRigPageTests(TestApp app) => (this.app, visitor) = (app, app.CreateClient());
+
+    private const string Mark = "-NOBODYS-BUSINESS";
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
@@ -58,6 +68,68 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
         Assert.All(["<script", "_blazor", "<!--Blazor:", "<form", "<button", "<input", "<a "], part => Assert.DoesNotContain(part, page));
         Assert.False(response.Headers.Contains("Set-Cookie"));
     }
+
+    [Theory]
+    [InlineData("GET", "/s/mistyped", 404)]
+    [InlineData("GET", "/s/", 404)]
+    [InlineData("GET", "/S/mistyped/picture.png", 404)]
+    [InlineData("GET", "/s/no/such/address", 404)]
+    [InlineData("HEAD", "/s/mistyped", 404)]
+    [InlineData("POST", "/s/mistyped", 405)]
+    [InlineData("DELETE", "/s/mistyped/picture.png", 405)]
+    public async Task No_address_like_it_is_kept_indexed_passed_on_or_leads_into_the_app(string method, string address, int status)
+    {
+        using var response = await visitor.SendAsync(new(new(method), address), Cancel);
+
+        Assert.Equal(status, (int)response.StatusCode);
+        Assert.Equal("no-store", response.Headers.CacheControl!.ToString());
+        Assert.Equal("noindex, nofollow", Assert.Single(response.Headers.GetValues("X-Robots-Tag")));
+        Assert.Equal("no-referrer", Assert.Single(response.Headers.GetValues("Referrer-Policy")));
+        Assert.StartsWith("default-src 'none'", Assert.Single(response.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.False(response.Headers.Contains("Set-Cookie"));
+        var page = await response.Content.ReadAsStringAsync(Cancel);
+        Assert.DoesNotContain("<a ", page);
+        Assert.DoesNotContain("<!--Blazor:", page);
+    }
+
+    [Fact]
+    public async Task Its_head_alone_can_be_asked_for()
+    {
+        using var head = await visitor.SendAsync(new(HttpMethod.Head, GigRigUrls.Shared(await ShareAsync())), Cancel);
+
+        Assert.Equal((HttpStatusCode.OK, "text/html"), (head.StatusCode, head.Content.Headers.ContentType!.MediaType));
+    }
+
+    [Fact]
+    public Task Any_saved_rig_can_be_shown_and_what_stays_at_home_or_is_noted_is_not_in_it() => AnyRig.Problem.SelectMany(AnyRig.Of, (problem, rig) => (problem, rig)).SampleAsync(
+        async any =>
+        {
+            // Ids, note and what is left at home carry a mark that nothing else has.
+            var left = any.problem.Devices.Skip(2).Select(device => device.Id).ToHashSet();
+            var problem = (any.problem.Draft with
+            {
+                Devices = any.problem.Devices.Select(device => left.Contains(device.Id) ? device with { Name = "Stays" + Mark } : device).ToValueList(),
+            }).Problem();
+            var rig = any.rig with
+            {
+                Placements = any.rig.Placements.Where(placement => !left.Contains(placement.Id)).ToValueList(),
+                HookUp = any.rig.HookUp.Where(feed => !left.Contains(feed.Device)).ToValueList(),
+                Chain = new([.. any.rig.Chain.Front.Where(id => !left.Contains(id))], [.. any.rig.Chain.Loop.Where(id => !left.Contains(id))]),
+                Silenced = any.rig.Silenced.Select(silenced => silenced with { Note = "Advice" + Mark }).ToValueList(),
+            };
+            var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Any", "Note" + Mark, problem, rig, Cancel);
+            var shown = await app.Services.GetRequiredService<ShareLinkStore>().ShowAsync(saved.Id, new(Places: true), cancel: Cancel);
+
+            await using var scope = app.Services.CreateAsyncScope();
+            await using var renderer = new HtmlRenderer(scope.ServiceProvider, NullLoggerFactory.Instance);
+            var page = await renderer.Dispatcher.InvokeAsync(async () =>
+                (await renderer.RenderComponentAsync<HandoutDocument>(ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(HandoutDocument.Rig)] = shown }))).ToHtmlString());
+
+            Assert.DoesNotContain(Mark, page);
+            Assert.NotEmpty(ScenePicture.Png(BoardSceneMapper.Map(shown!.Problem, shown.Rig, PictureWidth.Narrow, shown.Unit)));
+        },
+        iter: 40,
+        threads: 1);
 
     [Theory]
     [InlineData(true)]
