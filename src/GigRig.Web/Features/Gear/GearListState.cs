@@ -11,6 +11,7 @@ namespace GigRig.Web.Features.Gear;
 public sealed class GearListState(GearStore gear, GearBatchStore batch, RoleStore roles, RigStore rigs, TimeProvider time)
 {
     private List<GearRow>? rows;
+    private int loads;
 
     public bool IsLoaded => rows is not null;
 
@@ -25,10 +26,16 @@ public sealed class GearListState(GearStore gear, GearBatchStore batch, RoleStor
     /// <summary>The rows that are ticked, and what can be done to them at once.</summary>
     public GearSelection Selection { get; private set; } = new(batch, []);
 
+    /// <summary>Several may run at once; the last that was asked for counts.</summary>
     public async Task LoadAsync()
     {
-        Roles = new((await roles.AllAsync()).Select(stored => stored.Item));
+        var load = ++loads;
+        var own = await roles.AllAsync();
         var library = await gear.AllAsync();
+        var used = await rigs.UsedAsync();
+        if (load != loads)
+            return;
+        Roles = new(own.Select(stored => stored.Item));
         rows =
         [
             .. library.Devices.Select(stored => GearRow.Of(stored, thing => thing.Name)),
@@ -39,7 +46,7 @@ public sealed class GearListState(GearStore gear, GearBatchStore batch, RoleStor
             .. library.Leads.Select(stored => GearRow.Of(stored, thing => thing.Name)),
             .. library.Instruments.Select(stored => GearRow.Of(stored, thing => thing.Name)),
         ];
-        Care = new(rows, await rigs.UsedAsync(), DateOnly.FromDateTime(time.GetLocalNow().DateTime));
+        Care = new(rows, used, DateOnly.FromDateTime(time.GetLocalNow().DateTime));
         Selection = Selection.Among(rows);
     }
 

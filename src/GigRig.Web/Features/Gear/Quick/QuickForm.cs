@@ -25,6 +25,10 @@ public sealed class QuickForm : LiveForm
 
     public override string Title => Name;
 
+    /// <summary>Nothing was typed, whatever the kind.</summary>
+    [JsonIgnore]
+    public bool IsBlank => string.IsNullOrWhiteSpace(Name + Size + Roles + Draw + Outlets + Plugs + Pickup);
+
     [JsonIgnore]
     public bool HasSize => Kind is "device" or "board" or "lead";
 
