@@ -56,6 +56,7 @@ public sealed record PlacementDocument
 
     public required int Y { get; init; }
 
+    [RightAngle]
     public int Turn { get; init; }
 
     internal static PlacementDocument Of(Placement placement) =>

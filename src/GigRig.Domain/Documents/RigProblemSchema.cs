@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs.Checks;
 
 namespace GigRig.Domain.Documents;
@@ -39,6 +40,10 @@ public static class RigProblemSchema
             Bound(schema, within);
         if (property is not null && Of<VoltsAttribute>(property) is not null)
             BoundVolts(schema["items"] as JsonObject ?? schema);
+        if (property is not null && Of<RoleKeyAttribute>(property) is not null)
+            BoundRole(schema["items"] as JsonObject ?? schema);
+        if (property is not null && Of<RightAngleAttribute>(property) is not null)
+            (schema["items"] as JsonObject ?? schema)["enum"] = new JsonArray(0, 90, 180, 270);
         return schema;
     }
 
@@ -54,6 +59,12 @@ public static class RigProblemSchema
         schema["minimum"] = Bounds.LeastMillivolts / 1000m;
         schema["maximum"] = Bounds.MostMillivolts / 1000m;
         schema["multipleOf"] = 0.001m;
+    }
+
+    private static void BoundRole(JsonObject schema)
+    {
+        schema["pattern"] = @"^[a-z0-9-]+(\.[a-z0-9-]+)*$";
+        schema["maxLength"] = Role.MaxLength;
     }
 
     private static bool IsText(JsonObject schema) => schema["type"]?.ToJsonString().Contains("string", StringComparison.Ordinal) == true;

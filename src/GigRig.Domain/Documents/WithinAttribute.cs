@@ -12,3 +12,11 @@ internal sealed class WithinAttribute(int least, int most) : Attribute
 /// <summary>Volts with at most three decimals.</summary>
 [AttributeUsage(AttributeTargets.Property | AttributeTargets.Parameter)]
 internal sealed class VoltsAttribute : Attribute;
+
+/// <summary>A role's key, or a list of them.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+internal sealed class RoleKeyAttribute : Attribute;
+
+/// <summary>A turn, or a list of them.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+internal sealed class RightAngleAttribute : Attribute;

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
 using GigRig.Domain.Documents;
 using GigRig.Domain.Rigs;
@@ -21,6 +22,27 @@ public sealed class PublishedFormatTests
     [Fact]
     public void The_document_names_every_member_of_the_problem() =>
         Assert.All(MembersOf(JsonNode.Parse(RigProblemSchema.Text)!), name => Assert.Matches($@"[`{{ ]{name}[`,:}} ]", Document));
+
+    [Theory]
+    [InlineData(typeof(RigOutcomeDocument), "problem-format.md")]
+    [InlineData(typeof(RigDocument), "file-format.md")]
+    public void The_documents_name_every_member_of_the_outcome_and_of_a_rig(Type document, string file)
+    {
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", file));
+
+        Assert.All(MembersOf(document).Distinct(), name => Assert.Matches($@"[`{{ ]{name}[`,:}} ]", text));
+    }
+
+    private static IEnumerable<string> MembersOf(Type type)
+    {
+        var info = DocumentJson.Compact.GetTypeInfo(type);
+        return info.Kind switch
+        {
+            JsonTypeInfoKind.Object => info.Properties.SelectMany(property => MembersOf(property.PropertyType).Prepend(property.Name)),
+            JsonTypeInfoKind.Enumerable => MembersOf(info.ElementType!),
+            _ => [],
+        };
+    }
 
     private static IEnumerable<string> MembersOf(JsonNode node) => node switch
     {

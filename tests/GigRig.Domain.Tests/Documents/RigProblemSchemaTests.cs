@@ -63,6 +63,9 @@ public sealed class RigProblemSchemaTests
     [InlineData("\"volts\": [9]", "\"volts\": []")]
     [InlineData("\"max\": 12.5", "\"max\": 61")]
     [InlineData("\"rating\": 5", "\"rating\": 6")]
+    [InlineData("\"turns\": [0, 180]", "\"turns\": [0, 45]")]
+    [InlineData("\"role\": \"delay\"", "\"role\": \"delay..slap\"")]
+    [InlineData("\"roles\": [\"drive\"", "\"roles\": [\"Drive\"")]
     [InlineData("rig-problem/1", "rig-problem/2")]
     public void What_the_reader_refuses_for_its_shape_or_its_range_another_reader_of_the_schema_refuses_too(string sound, string spoilt)
     {
@@ -71,12 +74,42 @@ public sealed class RigProblemSchemaTests
         Assert.False(Holds(json));
     }
 
+    [Fact]
+    public void Whatever_is_changed_about_a_document_the_schema_is_never_stricter_than_the_reader() => Changed.Sample(
+        json => RigProblemJson.Read(json) is ProblemCheck.Refused || Holds(json),
+        iter: 2000);
+
+    private static readonly string[] Values =
+    [
+        "null", "0", "-1", "1", "2", "4", "5", "0.5", "0.001", "0.0001", "60", "60.001", "90", "270", "3000", "3001", "100001", "2147483647", "2147483648", "true", "[]", "[1]", "{}",
+        "\"\"", "\"x\"", "\" a\"", "\"drive.low\"", "\"a..b\"", "\"off\"", "\"line\"", $"\"{new string('x', 200)}\"", $"\"{new string('x', 201)}\"", "[\"a\"]", "[9, 9]",
+    ];
+
+    // One value of the example replaced, or one member taken out.
+    private static Gen<string> Changed { get; } =
+        from at in Gen.Int[0, 10_000]
+        from which in Gen.Int[0, Values.Length]
+        select Change(at, which < Values.Length ? Values[which] : "");
+
+    private static string Change(int at, string value)
+    {
+        var root = JsonNode.Parse(RigProblemJsonTests.Example())!;
+        var nodes = Nodes(root).Where(node => node.Parent is not null).ToList();
+        var node = nodes[at % nodes.Count];
+        if (value.Length > 0)
+            node.ReplaceWith(JsonNode.Parse(value));
+        else if (node.Parent is JsonObject members)
+            members.Remove(node.GetPropertyName());
+        return root.ToJsonString();
+    }
+
     private static bool Holds(string json)
     {
         using var document = JsonDocument.Parse(json);
         return Independent.Evaluate(document.RootElement).IsValid;
     }
 
+    // Without the null values, which are no nodes.
     private static IEnumerable<JsonNode> Nodes(JsonNode node) => node switch
     {
         JsonObject members => members.Select(member => member.Value).OfType<JsonNode>().SelectMany(Nodes).Prepend(node),

@@ -30,6 +30,7 @@ public sealed record DeviceDocument
     public int Mass { get; init; }
 
     [Description("Allowed turns, clockwise seen from above: 0, 90, 180, 270. Absent: 0 only.")]
+    [RightAngle]
     [Within(1, 4)]
     public IReadOnlyList<int> Turns { get; init; } = [0];
 

@@ -49,6 +49,7 @@ public sealed record EventDocument
 [Description("One role wanted.")]
 public sealed record NeedDocument
 {
+    [RoleKey]
     [Within(1, Gear.Role.MaxLength)]
     public required string Role { get; init; }
 
@@ -69,6 +70,7 @@ public sealed record SoundDocument
     [Within(1, Bounds.LongestName)]
     public required string Name { get; init; }
 
+    [RoleKey]
     [Within(1, Sound.MaxRoles)]
     public required IReadOnlyList<string> Roles { get; init; }
 

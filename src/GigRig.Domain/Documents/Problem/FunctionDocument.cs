@@ -8,6 +8,7 @@ namespace GigRig.Domain.Documents.Problem;
 public sealed record FunctionDocument
 {
     [Description("Lower-case letters, digits, - and dots; a dot narrows.")]
+    [RoleKey]
     [Within(1, Gear.Role.MaxLength)]
     public required string Role { get; init; }
 

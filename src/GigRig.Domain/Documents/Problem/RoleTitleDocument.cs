@@ -9,6 +9,7 @@ public sealed record RoleTitleDocument
 {
     [Description("Lower-case letters, digits, - and dots; a dot narrows.")]
     [Within(1, Role.MaxLength)]
+    [RoleKey]
     public required string Key { get; init; }
 
     [Within(1, Bounds.LongestName)]
