@@ -22,14 +22,16 @@ public static class DatabaseStart
         var state = DatabaseFile.Inspect(folder, [.. db.Database.GetMigrations()]);
         var copy = state == SchemaState.Older ? DatabaseCopy.Make(folder, time.GetUtcNow()) : null;
         if (state != SchemaState.Current)
-            await MigrateAsync(db, folder, copy, cancel);
+            await MigrateAsync(db, folder, state, copy, cancel);
         folder.Mark();
     }
 
-    private static async Task MigrateAsync(GigRigDb db, DataFolder folder, string? copy, CancellationToken cancel)
+    private static async Task MigrateAsync(GigRigDb db, DataFolder folder, SchemaState state, string? copy, CancellationToken cancel)
     {
         try
         {
+            if (state == SchemaState.New)
+                DatabaseFile.Make(folder);
             // All steps in one: whatever ends an update half way, a full disk, a kill, a fault of ours, the library is what it was before.
             await using var all = await db.Database.BeginTransactionAsync(cancel);
             // A process killed while migrating could leave its row here, and the next one would wait for it for ever. We hold the folder: nobody else is at it.

@@ -22,7 +22,8 @@ public sealed class NotWrittenException : NotSavedException
     private static string? Reason(SqliteException cause, string file) => cause.SqliteErrorCode switch
     {
         5 or 6 => $"another program keeps the library {file} busy. End that one, then try again.",
-        8 or 14 => $"the library {file} may not be written. Give the app the right to write to it and its folder, then try again.",
+        14 => $"the library {file} can't be opened. See that it is there and that the app may write to its folder, then try again.",
+        8 => $"the library {file} may not be written. Give the app the right to write to it and its folder, then try again.",
         10 => $"the disk did not take it ({cause.Message.TrimEnd('.')}). Look at the free space and the health of the disk with {file}, then try again.",
         13 => $"the disk with the library {file} is full. Free some space on it, then try again.",
         _ => null,

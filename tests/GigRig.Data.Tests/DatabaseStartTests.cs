@@ -1,6 +1,7 @@
 using GigRig.Data.Start;
 using GigRig.Domain.Gear;
 using GigRig.TestKit.Building;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
@@ -51,6 +52,24 @@ public sealed class DatabaseStartTests
         File.Copy(before.Folder.Database, copied.Folder.Database);
         await copied.OpenAsync();
         Assert.Single(await copied.Gear.DevicesAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task A_library_that_is_taken_away_while_the_app_runs_is_not_replaced_by_an_empty_one()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        await library.Gear.AddAsync(A.Device("echo"), new(), Cancel);
+        SqliteConnection.ClearAllPools();
+        var elsewhere = library.Folder.Database + ".elsewhere";
+        File.Move(library.Folder.Database, elsewhere);
+
+        await Assert.ThrowsAsync<SqliteException>(() => library.Gear.DevicesAsync(Cancel));
+        var refusal = await Assert.ThrowsAsync<NotWrittenException>(() => library.Events.AddAsync(A.Event(), Cancel));
+
+        Assert.Contains("gigrig.db can't be opened. See that it is there", refusal.Message);
+        Assert.False(File.Exists(library.Folder.Database));
+        File.Move(elsewhere, library.Folder.Database);
+        Assert.Single(await library.Gear.DevicesAsync(Cancel));
     }
 
     [Fact]
@@ -119,6 +138,7 @@ public sealed class DatabaseStartTests
     public async Task A_lock_left_by_a_killed_first_start_does_not_block_the_next()
     {
         await using var library = LibraryOnDisk.Unopened();
+        DatabaseFile.Make(library.Folder);
         await LeaveMigrationsLockAsync(library);
 
         await library.OpenAsync().WaitAsync(TimeSpan.FromSeconds(20), Cancel);
@@ -140,10 +160,27 @@ public sealed class DatabaseStartTests
 
         var copy = Assert.Single(Directory.GetFiles(library.Folder.Copies));
         Assert.StartsWith("before-update-20270306-201500-", Path.GetFileName(copy));
-        using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={copy};Mode=ReadOnly;Pooling=False");
+        using var connection = new SqliteConnection($"Data Source={copy};Mode=ReadOnly;Pooling=False");
         connection.Open();
         Assert.Equal("0", connection.Ask("SELECT CAST(COUNT(*) AS TEXT) FROM \"__EFMigrationsHistory\""));
         Assert.Empty(await library.Gear.DevicesAsync(Cancel));
+    }
+
+    // The way that docs/operating.md tells under "Restore".
+    [Fact]
+    public async Task The_copy_from_before_an_update_put_into_a_new_folder_is_the_library_again()
+    {
+        await using var older = await LibraryOnDisk.OldestAsync();
+        await using var updated = older.Again();
+        await updated.OpenAsync();
+        var file = await updated.File.ExportAsync(Cancel);
+        await updated.CloseAsync();
+
+        await using var restored = LibraryOnDisk.Unopened();
+        File.Copy(Assert.Single(Directory.GetFiles(older.Folder.Copies)), restored.Folder.Database);
+        await restored.OpenAsync();
+
+        Assert.Equal(file, await restored.File.ExportAsync(Cancel));
     }
 
     private static async Task LeaveMigrationsLockAsync(LibraryOnDisk library)

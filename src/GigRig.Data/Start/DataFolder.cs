@@ -18,11 +18,21 @@ internal sealed class DataFolder(string path)
     /// <summary>Copies made before the database is changed to a newer shape.</summary>
     public string Copies => In("copies");
 
+    /// <summary>Makes nothing: a library that was taken away under the running app must not be replaced by an empty one.</summary>
     public string ConnectionString => new SqliteConnectionStringBuilder
     {
         DataSource = Database,
+        Mode = SqliteOpenMode.ReadWrite,
         ForeignKeys = true,
         DefaultTimeout = 10,
+    }.ToString();
+
+    /// <summary>For a first start alone.</summary>
+    public string CreatingConnectionString => new SqliteConnectionStringBuilder
+    {
+        DataSource = Database,
+        Mode = SqliteOpenMode.ReadWriteCreate,
+        Pooling = false,
     }.ToString();
 
     /// <summary>Leaves the file as it is, and keeps no handle to it.</summary>

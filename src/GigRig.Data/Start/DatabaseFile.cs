@@ -31,6 +31,14 @@ internal static class DatabaseFile
             $"The library {folder.Database} {what}. No new one was started over it. {Restore} To start afresh, empty the data folder.");
     }
 
+    /// <summary>A database without a table; see <see cref="SchemaState.New"/>.</summary>
+    public static void Make(DataFolder folder)
+    {
+        using var connection = new SqliteConnection(folder.CreatingConnectionString);
+        connection.Open();
+        connection.Ask("PRAGMA journal_mode=WAL");
+    }
+
     /// <summary>Takes away what a first start without room leaves, or the next one would mourn a library that never was. An empty file there before is refused, so it was made now.</summary>
     public static void RemoveEmpty(DataFolder folder)
     {
