@@ -38,4 +38,7 @@ public enum Guess
 
     /// <summary>What an instrument is, and what it is wired like.</summary>
     Family,
+
+    /// <summary>Whether an amp has a loop.</summary>
+    Loop,
 }

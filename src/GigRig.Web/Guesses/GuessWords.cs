@@ -24,6 +24,7 @@ public static class GuessWords
         Guess.Returns => "Isolated outlets",
         Guess.LeadKind => "Kind of lead",
         Guess.Family => "Kind of instrument",
+        Guess.Loop => "Loop",
         _ => guess.ToString(),
     };
 
@@ -49,6 +50,7 @@ public static class GuessWords
         (Guess.LeadKind, Lead lead) => $"Taken as {LeadOf(lead.Kind)}, by its name and length. It is wired with as that alone.",
         (Guess.Plugs, Lead lead) => $"Taken as {PlugsOf(lead)}. Plugs that stick out more may not fit where things stand close.",
         (Guess.Family, Instrument instrument) => $"Taken by its name as wired like a {Words.Of(instrument.Family).ToLowerInvariant()}. Basses keep their lows, keyboards give line level in stereo, and their chains are ordered and wired for that.",
+        (Guess.Loop, _) => "Taken as an amp without one. If it has a send and a return, say so: delay and reverb can then go behind its distortion.",
         _ => "Taken as what is usual.",
     };
 

@@ -27,6 +27,7 @@ internal sealed class GuessesInRig(LeadPlan plan, IReadOnlyDictionary<GearId, Va
     public ValueList<RigGuess> Find() =>
         new[] { Board(), Supply() }
             .Concat(rig.Placements.Select(placement => problem.FindDevice(placement.Id)).OfType<Device>().Select(Device))
+            .Append(Amp())
             .Append(Instrument())
             .Append(Leads())
             .SelectMany(found => found)
@@ -79,6 +80,10 @@ internal sealed class GuessesInRig(LeadPlan plan, IReadOnlyDictionary<GearId, Va
                 yield return Tried(supply.Id, guess, "if all its outlets share one return", WhatIf.WithOneReturn(problem));
         }
     }
+
+    private IEnumerable<RigGuess> Amp() => problem.Amp is { } amp && Of(amp.Id).Contains(Guess.Loop)
+        ? [new(amp.Id, amp.Name, Guess.Loop, "taken as without one, so everything is in front of it.")]
+        : [];
 
     private IEnumerable<RigGuess> Instrument() => problem.Instrument is { } instrument && Of(instrument.Id).Contains(Guess.Family)
         ? [new(instrument.Id, instrument.Name, Guess.Family, $"taken as wired like a {Words.Of(instrument.Family).ToLowerInvariant()}; the chain and its leads go by that.")]

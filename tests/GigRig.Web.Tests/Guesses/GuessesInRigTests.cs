@@ -101,6 +101,15 @@ public sealed class GuessesInRigTests
     }
 
     [Fact]
+    public void An_amp_without_a_loop_is_spoken_of_where_that_was_guessed()
+    {
+        var draft = A.Draft().With(A.Device("hall")).Through(A.Amp());
+
+        Assert.Contains("everything is in front of it", Assert.Single(Find(draft, A.Rig().Placing("hall", 0, 0), ("amp", Guess.Loop))).Sentence);
+        Assert.Empty(Find(draft, A.Rig().Placing("hall", 0, 0), ("amp", Guess.Mass)));
+    }
+
+    [Fact]
     public void What_cannot_matter_is_left_out() =>
         Assert.Empty(Find(A.Draft().With(Meadow), A.Rig().Placing("meadow", 100, 20), ("meadow", Guess.Height), ("meadow", Guess.Mass), ("meadow", Guess.Switches), ("board", Guess.Overhang)));
 

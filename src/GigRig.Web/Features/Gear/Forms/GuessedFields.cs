@@ -23,6 +23,7 @@ internal static class GuessedFields
         ["outlets", _, "group"] => [Guess.Returns],
         ["kind"] => [Guess.LeadKind, Guess.Family],
         ["family"] => [Guess.Family],
+        ["loop"] => [Guess.Loop],
         ["firstPlug" or "secondPlug"] => [Guess.Plugs],
         _ => [],
     };

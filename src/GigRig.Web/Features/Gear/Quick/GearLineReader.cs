@@ -86,7 +86,7 @@ public sealed class GearLineReader(RoleChoices roles, LineUnits units)
     {
         var mass = Mass(line);
         var amp = new Amp(new("this"), name, mass ?? 15_000.G, Roles(line).Select(function => function with { Section = "channel" }).ToValueList());
-        return (amp, mass is null ? [Guess.Mass] : [], () => ThingCheck.Of(amp));
+        return (amp, mass is null ? [Guess.Mass, Guess.Loop] : [Guess.Loop], () => ThingCheck.Of(amp));
     }
 
     private (object, ValueList<Guess>, Func<IEnumerable<Complaint>>) OffBoard(GearLine line, string name)

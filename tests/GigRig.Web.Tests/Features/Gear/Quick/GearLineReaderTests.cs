@@ -50,6 +50,10 @@ public sealed class GearLineReaderTests
         Assert.Equal(["channel", "channel"], Assert.IsType<Amp>(Read((LineField.Kind, "amp"), (LineField.Name, "Combo"), (LineField.Roles, "clean, drive")).Thing).Functions.Select(function => function.Section));
 
     [Fact]
+    public void That_an_amp_has_no_loop_is_a_guess() =>
+        Assert.Equal([Guess.Mass, Guess.Loop], Read((LineField.Kind, "amp"), (LineField.Name, "Combo"), (LineField.Roles, "clean")).Ownership.Guesses);
+
+    [Fact]
     public void A_lead_is_its_length_with_what_it_is_for_and_its_plugs_guessed()
     {
         var gear = Read((LineField.Kind, "lead"), (LineField.Name, "Short one"), (LineField.Size, "6 x 15 cm"));
