@@ -3,6 +3,7 @@ using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Units;
 using GigRig.Web.Shared;
+using GigRig.Web.Sheets;
 
 namespace GigRig.Web.Features.Gear;
 
@@ -38,13 +39,18 @@ public sealed record GearRow(GearKind Kind, Guid Id, int Version, string Name, o
     {
         Device d => Join(Measures.Footprint(d.Size.Width, d.Size.Depth, unit), d.Power is { } p ? $"{p.Min}, {p.Current}" : "passive"),
         Board b => Join(Measures.Footprint(b.Width, b.Depth, unit), b.Rails.Count == 0 ? "plain surface" : Words.Count(b.Rails.Count, "rail", "rails")),
-        Supply s => Join(Words.Count(s.Outlets.Count, "outlet", "outlets"), s.TotalCurrent is { } total ? $"{total} in all" : ""),
+        Supply s => Join(OutletsOf(s), s.TotalCurrent is { } total ? $"{total} in all" : ""),
         Amp a => Join(Words.Of(a.Loop), a.Footswitch ? "footswitch" : "", $"{a.Mass.Value / 1000m:0.#} kg"),
         OffBoardItem o => $"{o.Mass}",
-        Lead l => Join(l.Kind.ToString(), LengthText.Format(l.Length, unit), $"× {l.Count}"),
+        Lead l => Join(l.Kind.ToString(), LeadWords.Length(l.Length, unit), $"× {l.Count}"),
         Instrument i => i.Kind,
         _ => "",
     };
+
+    /// <summary>Alike ones counted: <c>6 × 9 V 100 mA, 2 × 9 / 12 V 500 mA</c>.</summary>
+    private static string OutletsOf(Supply supply) => string.Join(", ", supply.Outlets
+        .CountBy(outlet => $"{string.Join(" / ", outlet.Volts.Select(volts => volts.ToString()))} {outlet.Current}")
+        .Select(alike => $"{alike.Value} × {alike.Key}"));
 
     private static string Join(params IEnumerable<string> parts) => string.Join(" · ", parts.Where(part => part.Length > 0));
 }
