@@ -29,7 +29,7 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
             LeadWords.End(problem, wired.Hop.From, numbers),
             LeadWords.End(problem, wired.Hop.To, numbers),
             wired.Needed > Millimetres.Zero ? LeadWords.Length(wired.Needed, unit) : "",
-            TakeOf(wired, problem.Options.Wiring, unit),
+            TakeOf(wired, problem.Options, unit),
             wired.IsMissing,
             wired.WithoutRoom is { } lead ? $"{lead.Name}, {LeadWords.Length(lead.Length, unit)}, reaches, but there is no room for its {LeadWords.Plugs(lead)}." : "");
     }
@@ -41,19 +41,22 @@ public sealed record LeadSheet(ValueList<LeadLine> Lines, ValueList<PackLine> Sh
 
     /// <summary>What is missing, by what to get.</summary>
     internal static IEnumerable<PackLine> Missing(LeadPlan plan, LengthUnit unit) =>
-        plan.Missing.CountBy(wired => $"{NameOf(wired.Hop.Kind)}, {LeadWords.Length(StandardLeads.For(wired.Hop.Kind, wired.Needed) ?? wired.Needed, unit)}").Select(pair => new PackLine(pair.Value, pair.Key));
+        plan.Missing.CountBy(wired => $"{NameOf(wired.Hop.Kind)}, {LeadWords.Length(StandardLeads.For(wired.Hop.Kind, wired.Needed) ?? wired.Needed, unit)}{WithPlugs(wired, plan.Problem.Options)}").Select(pair => new PackLine(pair.Value, pair.Key));
 
-    private static string TakeOf(WiredHop wired, WiringAllowances wiring, LengthUnit unit) => (wired.Lead, wired.Hop.Kind) switch
+    private static string TakeOf(WiredHop wired, PlanOptions options, LengthUnit unit) => (wired.Lead, wired.Hop.Kind) switch
     {
         ({ } lead, _) => $"{lead.Name}, {LeadWords.Length(lead.Length, unit)}",
         (_, HopKind.DeskLine) => "the desk's own line: ask the engineer",
         (_, HopKind.Footswitch) => "its own lead",
-        (_, HopKind.Patch) => $"{Bought(wired, unit)}make one of {LeadWords.Length(wired.Needed + wiring.Swallowed + wiring.Swallowed, unit)} of cable",
-        _ => StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}" : $"have one made of {LeadWords.Length(wired.Needed, unit)}",
+        (_, HopKind.Patch) => $"{Bought(wired, options, unit)}make one of {LeadWords.Length(wired.Needed + options.Wiring.Swallowed + options.Wiring.Swallowed, unit)} of cable",
+        _ => StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}{WithPlugs(wired, options)}" : $"have one made of {LeadWords.Length(wired.Needed, unit)}",
     };
 
-    private static string Bought(WiredHop wired, LengthUnit unit) =>
-        StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}, or " : "";
+    private static string Bought(WiredHop wired, PlanOptions options, LengthUnit unit) =>
+        StandardLeads.For(wired.Hop.Kind, wired.Needed) is { } length ? $"buy {LeadWords.Length(length, unit)}{WithPlugs(wired, options)}, or " : "";
+
+    /// <summary>Where owned plugs have no room: the shapes that do.</summary>
+    private static string WithPlugs(WiredHop wired, PlanOptions options) => wired.WithoutRoom is null ? "" : $" with {LeadWords.PlugsWithin(options.Plugs.Audio.Out)}";
 
     private static string NameOf(HopKind kind) => kind switch
     {

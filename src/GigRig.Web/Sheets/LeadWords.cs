@@ -25,6 +25,10 @@ internal static class LeadWords
     /// <summary>Such as <c>straight plugs</c> or <c>straight and slim plugs</c>.</summary>
     public static string Plugs(Lead lead) => string.Join(" and ", new[] { lead.FirstPlug, lead.SecondPlug }.Distinct().Select(plug => Words.Of(plug).ToLowerInvariant())) + " plugs";
 
+    /// <summary>The plugs that stand out no farther than there is room for, such as <c>angled or slim plugs</c>.</summary>
+    public static string PlugsWithin(Millimetres room) =>
+        string.Join(" or ", Enum.GetValues<PlugShape>().Where(plug => plug == PlugShape.Slim || PlugSizes.LeastOut(plug) <= room).Select(plug => Words.Of(plug).ToLowerInvariant())) + " plugs";
+
     public static string End(RigProblem problem, HopEnd end, IReadOnlyDictionary<GearId, int> numbers) => end.Thing switch
     {
         HopThing.Instrument => end.Id is { } id ? problem.NameOf(id) : "instrument",

@@ -47,6 +47,7 @@ public sealed class LeadSheetTests
         var apart = LeadSheet.Of(LeadPlan.Of(draft.Problem(), A.Rig().Placing("a", 344, 0).Placing("b", 200, 0)), LengthUnit.Millimetres).Lines[1];
 
         Assert.Equal((true, "Short, 15 cm, reaches, but there is no room for its angled plugs."), (near.Missing, near.Why));
+        Assert.StartsWith("buy 10 cm with slim plugs, or make one of", near.Take, StringComparison.Ordinal);
         Assert.Equal((false, ""), (apart.Missing, apart.Why));
     }
 
