@@ -68,7 +68,9 @@ public sealed class RigPlannerTidyTests
 
         var none = Assert.IsType<TidyOutcome.NoRoom>(await Tidy(draft.Fixing("echo", 130, 0), A.Rig().Placing("fuzz", 0, 0).Placing("echo", 130, 0).Placing("hall", 250, 0)));
 
-        Assert.Equal(["fuzz, echo and hall cannot all stand on board, which is 350 × 100 mm.", "echo is fixed at 130, 0."], none.Conflict.Select(part => part.Sentence));
+        Assert.Equal(["fuzz, echo and hall cannot all stand on board, which is 350 × 100 mm.", "echo is fixed at 130, 0 mm."], none.Conflict.Select(part => part.Sentence));
+        // At 25.4 mm an inch.
+        Assert.Equal(["fuzz, echo and hall cannot all stand on board, which is 13.78 × 3.94 in.", "echo is fixed at 5.12, 0 in."], none.Conflict.Select(part => part.Sentence.In(LengthUnit.Inches)));
     }
 
     [Fact]

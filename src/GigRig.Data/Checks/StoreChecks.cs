@@ -26,6 +26,6 @@ internal static class StoreChecks
         .. RigJson.Read(RigJson.Write(rig.Rig)) is RigCheck.Refused refused ? refused.Complaints.Select(complaint => complaint with { Path = "/rig" + complaint.Path }) : [],
         .. from rule in RigRules
            from broken in rule.Check(rig.Problem, rig.Rig)
-           select new Complaint("/rig", broken.Amount, rule.Sentence, broken.Sentence),
+           select new Complaint("/rig", broken.Amount, rule.Sentence, broken.Sentence.ToString()),
     ];
 }

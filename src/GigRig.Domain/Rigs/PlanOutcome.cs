@@ -1,4 +1,5 @@
 using GigRig.Domain.Gear;
+using GigRig.Domain.Units;
 using GigRig.Domain.Wishes;
 
 namespace GigRig.Domain.Rigs;
@@ -8,14 +9,14 @@ public sealed record Proposal(Rig Rig, Score Score, Coverage Coverage);
 
 /// <summary>One member of a smallest set of things that cannot hold together.</summary>
 /// <param name="RuleId">The rule it comes from, as in <c>docs/rules.md</c>.</param>
-public sealed record ConflictPart(string RuleId, ValueList<GearId> Culprits, string Sentence);
+public sealed record ConflictPart(string RuleId, ValueList<GearId> Culprits, Phrase Sentence);
 
 /// <summary>A single change that helps, checked by solving again.</summary>
 /// <param name="Kind">Stable kebab-case word, such as <c>drop-must</c>.</param>
 /// <param name="Sentence">What to change and what it brings.</param>
 /// <param name="Score">What the changed problem scores.</param>
 /// <param name="Changed">The problem with the change made, to ask it as if it were so.</param>
-public sealed record Repair(string Kind, string Sentence, Score Score, RigProblemDraft Changed);
+public sealed record Repair(string Kind, Phrase Sentence, Score Score, RigProblemDraft Changed);
 
 /// <summary>How a search is getting on. <paramref name="Best"/> is rule-clean where it is there.</summary>
 /// <param name="Bound">Proved upper bound on the weight of covered wants.</param>

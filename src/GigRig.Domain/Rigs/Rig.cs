@@ -8,8 +8,8 @@ namespace GigRig.Domain.Rigs;
 /// <summary>Where a device or a supply stands: the front-left corner of its turned body.</summary>
 public sealed record Placement(GearId Id, Point At, Turn Turn = Turn.None)
 {
-    /// <summary>As it reads in a sentence, in millimetres: <c>120, 40, turned by 90°</c>.</summary>
-    public string Said => $"{At.X.Value}, {At.Y.Value}" + (Turn == Turn.None ? "" : $", turned by {(int)Turn}°");
+    /// <summary>As it reads in a sentence: <c>120, 40 mm, turned by 90°</c>.</summary>
+    public Phrase Said => $"{At.X:bare}, {At.Y}{(Turn == Turn.None ? "" : $", turned by {(int)Turn}°")}";
 }
 
 /// <summary>How a device gets its power.</summary>

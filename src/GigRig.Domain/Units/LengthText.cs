@@ -54,10 +54,15 @@ public static partial class LengthText
         return true;
     }
 
-    /// <summary><c>140 mm</c> or <c>5.51 in</c>. Two decimals of an inch are fine enough to read back the same millimetre.</summary>
+    /// <summary><c>140 mm</c> or <c>5.51 in</c>. Two decimals of an inch are fine enough to read back the same millimetre, and so to tell any two lengths apart.</summary>
     public static string Format(Millimetres length, LengthUnit unit) => unit == LengthUnit.Inches
         ? (length.Value / MillimetresInAnInch).ToString("0.##", CultureInfo.InvariantCulture) + " in"
         : length.Value.ToString(CultureInfo.InvariantCulture) + " mm";
+
+    /// <summary><c>1200 mm²</c> or <c>1.86 in²</c>.</summary>
+    public static string Format(SquareMillimetres area, LengthUnit unit) => unit == LengthUnit.Inches
+        ? (area.Value / (MillimetresInAnInch * MillimetresInAnInch)).ToString("0.##", CultureInfo.InvariantCulture) + " in²"
+        : area.ToString();
 
     private static decimal UnitOf(string unit, LengthUnit defaultUnit) => unit.ToLowerInvariant() switch
     {

@@ -76,7 +76,7 @@ internal sealed class Tidying
         ValueList<Domain.Gear.GearId> culprits = [.. misfit.Items.Select(arrangement.IdOf)];
         var names = culprits.Select(problem.NameOf).ToArray();
         var who = names.Length == 1 ? $"{names[0]} cannot" : $"{names.Listed()} cannot all";
-        var board = new ConflictPart(RuleIds.InsideBoard, culprits, $"{who} stand on {problem.Board.Name}, which is {problem.Board.Width.Value} × {problem.Board.Depth}.");
+        var board = new ConflictPart(RuleIds.InsideBoard, culprits, $"{who} stand on {problem.Board.Name}, which is {problem.Board.Width:bare} × {problem.Board.Depth}.");
         return new([board, .. Facts.Fixed(problem).Where(f => f.Culprits.Any(culprits.Contains)).Select(f => f.AsPart())]);
     }
 

@@ -1,6 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 
 namespace GigRig.Planning.Explaining;
 
@@ -8,7 +9,7 @@ namespace GigRig.Planning.Explaining;
 /// <param name="RuleId">The rule it works through.</param>
 /// <param name="Sentence">The fact, for the musician.</param>
 /// <param name="Change">What lifting it would mean, for the musician; null where nobody can do that.</param>
-internal sealed record Fact(string RuleId, ValueList<GearId> Culprits, string Sentence, string? Change, Func<RigProblemDraft, RigProblemDraft> Lift)
+internal sealed record Fact(string RuleId, ValueList<GearId> Culprits, Phrase Sentence, string? Change, Func<RigProblemDraft, RigProblemDraft> Lift)
 {
     public ConflictPart AsPart() => new(RuleId, Culprits, Sentence);
 }

@@ -40,7 +40,7 @@ internal static class Facts
             yield return Limit(RuleIds.FreeArea, $"{free} % of the board must stay free.", "Lift the limit on free area.", l => l with { FreeArea = null });
     }
 
-    private static Fact Limit(string rule, string sentence, string change, Func<EventLimits, EventLimits> lift) =>
+    private static Fact Limit(string rule, Phrase sentence, string change, Func<EventLimits, EventLimits> lift) =>
         new(rule, [], sentence, change, draft => draft with { Event = draft.Event with { Limits = lift(draft.Event.Limits) } });
 
     private static IEnumerable<Fact> Belongings(RigProblem problem)
@@ -56,7 +56,7 @@ internal static class Facts
         yield return new(
             RuleIds.InsideBoard,
             [board.Id],
-            $"{board.Name} is {board.Width.Value} × {board.Depth}.",
+            $"{board.Name} is {board.Width:bare} × {board.Depth}.",
             null,
             d => d with { Board = Boundless(d.Board) });
     }

@@ -52,7 +52,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
             if (repairs.All(r => r.Kind != trial.Kind || trial.Kind.StartsWith("lift-", StringComparison.Ordinal))
                 && ask.Best(trial.Draft) is { } better && helps(better.Score))
             {
-                repairs.Add(new(trial.Kind, $"{trial.Sentence} {Gain(better)}".TrimEnd(), better.Score, trial.Draft));
+                repairs.Add(new(trial.Kind, $"{trial.Sentence} {Gain(better)}", better.Score, trial.Draft));
             }
         }
 
@@ -71,7 +71,7 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
 
     private IEnumerable<Trial> Boards() => Wider.Select(by => new Trial(
         "wider-board",
-        $"Take a board {by} mm wider than {problem.Board.Name}.",
+        $"Take a board {by.Mm} wider than {problem.Board.Name}.",
         problem.Draft with { Board = problem.Board with { Width = problem.Board.Width + by.Mm } }));
 
     private static string Gain(Proposal better)
@@ -80,5 +80,5 @@ internal sealed class RepairFinder(RigProblem problem, PlannerOptions options, C
         return missing switch { 0 => "Then everything is covered.", 1 => "Then one want stays uncovered.", _ => $"Then {missing} wants stay uncovered." };
     }
 
-    private sealed record Trial(string Kind, string Sentence, RigProblemDraft Draft);
+    private sealed record Trial(string Kind, Phrase Sentence, RigProblemDraft Draft);
 }

@@ -117,7 +117,7 @@ internal sealed class GuessesInRig(LeadPlan plan, IReadOnlyDictionary<GearId, Va
     private RigGuess Tried(GearId id, Guess guess, string attempt, RigProblemDraft changed)
     {
         var breaks = WhatIf.Breaks(problem, rig, changed) ?? [];
-        return new(id, problem.NameOf(id), guess, breaks.Count == 0 ? $"a guess; {attempt} this rig would still do." : $"a guess; {attempt} this rig would not do: {breaks[0].Sentence}", breaks.Count > 0);
+        return new(id, problem.NameOf(id), guess, breaks.Count == 0 ? $"a guess; {attempt} this rig would still do." : $"a guess; {attempt} this rig would not do: {breaks[0].Sentence.In(unit)}", breaks.Count > 0);
     }
 
     private ValueList<Guess> Of(GearId id) => guesses.GetValueOrDefault(id);

@@ -15,7 +15,7 @@ internal static class Judge
     public static void Fails(string ruleId, RigProblem problem, Rig rig, string culprits, string amount, string sentence)
     {
         var violation = Fails(ruleId, problem, rig);
-        Assert.Equal(sentence, violation.Sentence);
+        Assert.Equal(sentence, violation.Sentence.ToString());
         Assert.Equal((culprits, amount, ruleId), (string.Join(' ', violation.Culprits), violation.Amount, violation.RuleId));
     }
 

@@ -88,7 +88,7 @@ public sealed class ConflictFinderTests
         "board has 40 mm up to its lid.", "Delay is a must.");
 
     private static async Task AssertConflict(RigProblemDraft draft, params string[] sentences) =>
-        Assert.Equal(sentences, (await Ask.Impossible(draft)).Conflict.Select(part => part.Sentence));
+        Assert.Equal(sentences, (await Ask.Impossible(draft)).Conflict.Select(part => part.Sentence.ToString()));
 
     private static bool IsIn(ValueList<ConflictPart> conflict, Fact fact) => conflict.Any(part => part.RuleId == fact.RuleId && part.Sentence == fact.Sentence);
 

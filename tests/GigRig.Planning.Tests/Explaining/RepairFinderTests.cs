@@ -1,5 +1,6 @@
 using CsCheck;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.TestKit.Generating;
 
@@ -22,7 +23,7 @@ public sealed class RepairFinderTests
             };
             foreach (var repair in repairs)
             {
-                Assert.True(repair.Score.Wants > wants, repair.Sentence);
+                Assert.True(repair.Score.Wants > wants, repair.Sentence.ToString());
                 var after = Assert.IsType<PlanOutcome.Proposed>(await Ask.Quietly(repair.Changed));
                 Assert.Equal(0, after.Best.Score.CompareChoice(repair.Score));
             }
@@ -33,7 +34,9 @@ public sealed class RepairFinderTests
     {
         var impossible = await Ask.Impossible(A.Draft(A.Board(130, 100)).With(A.Device("echo").Doing("delay"), A.Device("hall").Doing("reverb")).Needing("delay", "reverb"));
 
-        Assert.Equal("Take a board 100 mm wider than board. Then everything is covered.", Assert.Single(impossible.Repairs, r => r.Kind == "wider-board").Sentence);
+        var wider = Assert.Single(impossible.Repairs, r => r.Kind == "wider-board").Sentence;
+        Assert.Equal("Take a board 100 mm wider than board. Then everything is covered.", wider);
+        Assert.Equal("Take a board 3.94 in wider than board. Then everything is covered.", wider.In(LengthUnit.Inches));
     }
 
     [Fact]

@@ -58,7 +58,7 @@ public sealed class FixedPlacesTests
         var impossible = await Ask.Impossible(Three.Fixing("echo", 0, 0).Fixing("hall", 97, 0));
 
         Assert.Equal(
-            ["The body of echo and the body of hall overlap by 3 mm; move one of them.", "echo is fixed at 0, 0.", "hall is fixed at 97, 0."],
+            ["The body of echo and the body of hall overlap by 3 mm; move one of them.", "echo is fixed at 0, 0 mm.", "hall is fixed at 97, 0 mm."],
             impossible.Conflict.Select(part => part.Sentence));
         Assert.Equal([RuleIds.ThingsApart, RuleIds.FixedPlaces, RuleIds.FixedPlaces], impossible.Conflict.Select(part => part.RuleId));
         Assert.Contains("Let echo stand elsewhere. Then one want stays uncovered.", impossible.Repairs.Select(r => r.Sentence));
@@ -70,7 +70,7 @@ public sealed class FixedPlacesTests
     {
         var impossible = await Ask.Impossible((Three with { Event = A.Event() }).Needing("delay", "reverb", "drive").Fixing("hall", 50, 0));
 
-        Assert.Contains("hall is fixed at 50, 0.", impossible.Conflict.Select(part => part.Sentence));
+        Assert.Contains("hall is fixed at 50, 0 mm.", impossible.Conflict.Select(part => part.Sentence));
         Assert.Contains("Let hall stand elsewhere. Then everything is covered.", impossible.Repairs.Select(r => r.Sentence));
     }
 

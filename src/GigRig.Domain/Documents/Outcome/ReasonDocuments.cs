@@ -14,7 +14,7 @@ public sealed record ConflictDocument
     public required string Sentence { get; init; }
 
     internal static ConflictDocument Of(ConflictPart part) =>
-        new() { Rule = part.RuleId, Culprits = part.Culprits.OrNothing(id => id.Value), Sentence = part.Sentence };
+        new() { Rule = part.RuleId, Culprits = part.Culprits.OrNothing(id => id.Value), Sentence = part.Sentence.ToString() };
 }
 
 [Description("A single change that helps, checked by solving again.")]
@@ -27,5 +27,5 @@ public sealed record RepairDocument
     [Description("What the changed problem scores.")]
     public required ScoreDocument Score { get; init; }
 
-    internal static RepairDocument Of(Repair repair) => new() { Kind = repair.Kind, Sentence = repair.Sentence, Score = ScoreDocument.Of(repair.Score) };
+    internal static RepairDocument Of(Repair repair) => new() { Kind = repair.Kind, Sentence = repair.Sentence.ToString(), Score = ScoreDocument.Of(repair.Score) };
 }

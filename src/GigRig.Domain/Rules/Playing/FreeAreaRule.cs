@@ -1,5 +1,6 @@
 using GigRig.Domain.Geometry;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 
 namespace GigRig.Domain.Rules.Playing;
 
@@ -18,7 +19,7 @@ internal sealed class FreeAreaRule : IRule
         // Hundredths of the whole, so that nothing is rounded before it is judged.
         var excess = covered * 100 - whole * (100 - free);
         if (excess > 0)
-            yield return new(Id, [], $"{(excess + 99) / 100} mm²", $"The bodies cover {covered} of {whole} mm²; {problem.Event.Name} keeps {free} % of the board free.");
+            yield return new(Id, [], $"{(excess + 99) / 100} mm²", $"The bodies cover {new SquareMillimetres(covered):bare} of {new SquareMillimetres(whole)}; {problem.Event.Name} keeps {free} % of the board free.");
     }
 
     private static long AreaOf(Rect rect) => (long)rect.Width.Value * rect.Depth.Value;

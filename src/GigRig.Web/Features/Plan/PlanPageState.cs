@@ -2,6 +2,7 @@ using GigRig.Data;
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.Web.Queue;
 
 namespace GigRig.Web.Features.Plan;
@@ -82,7 +83,8 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
         Offer is { CanPlan: true } offer ? AskAsync(offer.Draft(Selection, Options(Wishes)), "") : Task.CompletedTask;
 
     /// <summary>Asks as if a suggested change were made. The library and the event type stay as they are.</summary>
-    public Task TryOutAsync(Repair repair) => AskAsync(repair.Changed, repair.Sentence);
+    /// <param name="unit">Of what is then said to be tried out.</param>
+    public Task TryOutAsync(Repair repair, LengthUnit unit) => AskAsync(repair.Changed, repair.Sentence.In(unit));
 
     public void Stop() => Run?.Stop();
 

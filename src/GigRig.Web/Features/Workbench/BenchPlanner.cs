@@ -34,7 +34,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
     public Task TidyAsync(BoardEditor editor) => AskAsync(editor, tidying: true, async run => await run.TidyAsync(queue, tidy, editor.Rig) switch
     {
         TidyOutcome.Tidied tidied => Taken(editor, tidied.Rig, editor.Edit.Locked.Count == 0 ? "Tidied" : "Fitted the rest around what is locked"),
-        TidyOutcome.NoRoom noRoom => NoRoom(noRoom.Conflict),
+        TidyOutcome.NoRoom noRoom => NoRoom(noRoom.Conflict, editor.Unit),
         null => Full,
         _ => Unanswered,
     });
@@ -43,7 +43,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
     public Task PlanAgainAsync(BoardEditor editor) => AskAsync(editor, tidying: false, async run => await run.AskAsync(queue) switch
     {
         QueueAnswer.Answered { Outcome: PlanOutcome.Proposed proposed } => Taken(editor, proposed.Best.Rig, EditWords.PlannedAgain(editor.Problem, editor.Rig, proposed.Best.Rig)),
-        QueueAnswer.Answered { Outcome: PlanOutcome.Impossible impossible } => NoRoom(impossible.Conflict),
+        QueueAnswer.Answered { Outcome: PlanOutcome.Impossible impossible } => NoRoom(impossible.Conflict, editor.Unit),
         QueueAnswer.Full => Full,
         _ => Unanswered,
     });
@@ -71,7 +71,7 @@ public sealed class BenchPlanner(PlanQueue queue, AskTidying tidy, TimeProvider 
 
     private static BenchRefusal Unanswered => new("The search ended before an answer was found. The board is as it was", ["Ask again, or unlock something."]);
 
-    private static BenchRefusal NoRoom(ValueList<ConflictPart> conflict) => new("Proved: it cannot be done", conflict.Select(part => part.Sentence).ToValueList());
+    private static BenchRefusal NoRoom(ValueList<ConflictPart> conflict, LengthUnit unit) => new("Proved: it cannot be done", conflict.Select(part => part.Sentence.In(unit)).ToValueList());
 
     private static RigProblemDraft Question(RigProblem problem, BoardEdit edit) => problem.Draft with
     {

@@ -24,7 +24,7 @@ public sealed record BenchThing(SceneBody Body, Placement Placement, bool Locked
     {
         var turned = Placement.Turn == Domain.Geometry.Turn.None ? "" : $", turned {(int)Placement.Turn}°";
         var locked = Locked ? ", locked" : "";
-        var faults = string.Concat(Faults.Select(fault => $". {fault.Sentence}"));
+        var faults = string.Concat(Faults.Select(fault => $". {fault.Sentence.In(unit)}"));
         return $"{Body.Number}: {Body.Name}, at {EditWords.PlaceOf(Placement.At, unit)}{turned}{locked}{faults}";
     }
 }

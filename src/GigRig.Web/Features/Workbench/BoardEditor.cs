@@ -191,7 +191,7 @@ public sealed class BoardEditor
         var before = Violations;
         history.Do(next, words);
         Judge();
-        Say(EditWords.WithFaults(words, before, Violations, about));
+        Say(EditWords.WithFaults(words, before, Violations, about, Unit));
     }
 
     private void Say(string? words, string how)

@@ -39,9 +39,9 @@ internal static class EditWords
     /// <summary>What was done, then what is wrong with the things it was done to, or that it no longer is.</summary>
     /// <param name="before">What was wrong before.</param>
     /// <param name="after">What is wrong now.</param>
-    public static string WithFaults(string done, IEnumerable<Violation> before, IReadOnlyCollection<Violation> after, GearId? about)
+    public static string WithFaults(string done, IEnumerable<Violation> before, IReadOnlyCollection<Violation> after, GearId? about, LengthUnit unit)
     {
-        var concerned = after.Where(fault => about is { } id ? fault.Culprits.Contains(id) : true).Select(fault => fault.Sentence).ToList();
+        var concerned = after.Where(fault => about is { } id ? fault.Culprits.Contains(id) : true).Select(fault => fault.Sentence.In(unit)).ToList();
         if (concerned.Count > 0)
             return $"{done}. {string.Join(" ", concerned)}";
         return after.Count == 0 && before.Any() ? $"{done}. No rule is broken any more." : $"{done}.";

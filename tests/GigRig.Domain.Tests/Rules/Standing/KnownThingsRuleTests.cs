@@ -16,7 +16,7 @@ public sealed class KnownThingsRuleTests
     public void Fails_for_a_strange_device_on_the_board_and_in_the_chain() =>
         Assert.Equal(
             ["ghost stands on the board but is not among the devices on offer.", "ghost is in the chain but is not among the devices on offer."],
-            Judge.Ask(RuleIds.KnownThings, Problem, A.Rig().Placing("ghost", 0, 0)).Select(violation => violation.Sentence));
+            Judge.Ask(RuleIds.KnownThings, Problem, A.Rig().Placing("ghost", 0, 0)).Select(violation => violation.Sentence.ToString()));
 
     [Fact]
     public void Fails_for_a_device_brought_as_if_it_were_off_board() =>

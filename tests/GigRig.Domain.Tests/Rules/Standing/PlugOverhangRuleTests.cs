@@ -40,6 +40,6 @@ public sealed class PlugOverhangRuleTests
                 "A plug of echo sticks out 1 mm further over the left edge than the board allows.",
                 "A plug of echo sticks out 1 mm further over the right edge than the board allows.",
             ],
-            Judge.Ask(RuleIds.PlugOverhang, problem, A.Rig().Placing("echo", 0, 0)).Select(violation => violation.Sentence).Order());
+            Judge.Ask(RuleIds.PlugOverhang, problem, A.Rig().Placing("echo", 0, 0)).Select(violation => violation.Sentence.ToString()).Order());
     }
 }

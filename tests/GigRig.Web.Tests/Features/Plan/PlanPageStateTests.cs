@@ -1,6 +1,7 @@
 using GigRig.Domain;
 using GigRig.Domain.Gear;
 using GigRig.Domain.Rigs;
+using GigRig.Domain.Units;
 using GigRig.Planning;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Plan;
@@ -110,10 +111,10 @@ public sealed class PlanPageStateTests : IAsyncLifetime
         state.ToggleBan(echo);
         await state.PlanAsync();
         var impossible = Assert.IsType<PlanOutcome.Impossible>(state.Answer!.Outcome);
-        var repair = impossible.Repairs.First(repair => repair.Sentence.StartsWith("Allow Echo again", StringComparison.Ordinal));
-        await state.TryOutAsync(repair);
+        var repair = impossible.Repairs.First(repair => repair.Sentence.ToString().StartsWith("Allow Echo again", StringComparison.Ordinal));
+        await state.TryOutAsync(repair, LengthUnit.Inches);
 
-        Assert.Equal(repair.Sentence, state.Answer.AsIf);
+        Assert.Equal(repair.Sentence.In(LengthUnit.Inches), state.Answer.AsIf);
         Assert.IsType<PlanOutcome.Proposed>(state.Answer.Outcome);
         Assert.True(state.Wishes.Bans(echo));
     }

@@ -1,8 +1,10 @@
 using Bunit;
 using Bunit.TestDoubles;
 using GigRig.Domain.Events;
+using GigRig.Domain.Units;
 using GigRig.TestKit.Building;
 using GigRig.Web.Features.Plan;
+using GigRig.Web.Shared;
 using GigRig.Web.Tests.Hosting;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -43,6 +45,23 @@ public sealed class PlanPageTests : PageTest
 
         page.WaitForAssertion(() => Assert.Equal("Proved impossible", page.Find("h2").TextContent));
         Assert.Contains("Tuner is a must.", page.Find(".plan-conflict").TextContent);
+    }
+
+    [Fact]
+    public async Task What_is_at_odds_and_what_would_help_is_said_in_the_owners_unit()
+    {
+        await Library.WithAsync(A.Board(460, 140) with { Name = "Small board" });
+        await Library.WithAsync(A.Device("tuner").Sized(500, 101).Doing("tuner"));
+        await Library.WithAsync(A.Event() with { Name = "Jam night", Needs = [new(new("tuner"))] });
+        var page = Render<PlanPage>(p => p.AddCascadingValue(new UnitPreference(LengthUnit.Inches, _ => Task.CompletedTask)));
+        page.WaitForAssertion(() => Button(page, "Propose a rig"));
+        await Button(page, "Propose a rig").ClickAsync();
+
+        // 460, 140 and 50 mm at 25.4 mm an inch.
+        page.WaitForAssertion(() => Assert.Contains("Small board is 18.11 × 5.51 in.", page.Find(".plan-conflict").TextContent));
+        Assert.Contains("Take a board 1.97 in wider than Small board.", page.Find(".plan-repairs").TextContent);
+        await page.FindAll("button").First(button => button.GetAttribute("aria-label")?.StartsWith("Try it: Take a board 1.97 in wider", StringComparison.Ordinal) == true).ClickAsync();
+        page.WaitForAssertion(() => Assert.Contains("As if: Take a board 1.97 in wider", page.Markup));
     }
 
     [Fact]

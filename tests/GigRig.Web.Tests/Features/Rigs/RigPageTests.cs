@@ -1,6 +1,8 @@
 using Bunit;
 using GigRig.Data;
+using GigRig.Domain.Units;
 using GigRig.Web.Features.Rigs;
+using GigRig.Web.Shared;
 using GigRig.Web.Tests.Hosting;
 using MudBlazor;
 using Xunit;
@@ -34,6 +36,17 @@ public sealed class RigPageTests : PageTest
         var page = Open(await Library.SaveBrokenAsync("Friday"));
 
         Assert.Contains("Pocket tuner", page.Find(".rig-violations li").TextContent);
+    }
+
+    [Fact]
+    public async Task It_is_said_in_the_owners_unit()
+    {
+        var saved = await Library.SaveBrokenAsync("Friday");
+        var page = Render<RigPage>(p => p.Add(c => c.Id, saved.Id).AddCascadingValue(new UnitPreference(LengthUnit.Inches, _ => Task.CompletedTask)));
+        page.WaitForAssertion(() => page.Find(".rig-violations"));
+
+        // 45 mm at 440 mm on a board of 460 mm by 140 mm; 25.4 mm an inch.
+        Assert.Contains("sticks out 0.98 in over the right edge of the 18.11 in by 5.51 in board", page.Find(".rig-violations").TextContent);
     }
 
     [Fact]

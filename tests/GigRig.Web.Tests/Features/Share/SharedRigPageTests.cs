@@ -225,11 +225,21 @@ public sealed class SharedRigPageTests : IClassFixture<TestApp>
         Assert.Contains("Hall echo needs 60 mA and is not hooked up.", page);
     }
 
+    [Fact]
+    public async Task What_is_broken_is_said_in_the_unit_of_the_link()
+    {
+        var page = await visitor.GetStringAsync(GigRigUrls.Shared(await ShareAsync(new(Unit: LengthUnit.Inches), A.Rig().Placing("tuner", 418, 10))), Cancel);
+
+        // 3, 460 and 140 mm at 25.4 mm an inch.
+        Assert.Contains("Pocket tuner sticks out 0.12 in over the right edge of the 18.11 in by 5.51 in board.", page);
+        Assert.DoesNotContain(" mm", page);
+    }
+
     private async Task<string> ShareAsync(LinkContent? content = null, Rig? rig = null)
     {
         var owned = await app.Services.GetRequiredService<GearStore>().AddAsync(A.Device("owned") with { Name = "Worn phaser" }, new(Note: "crackles", ValueCents: 25_000), Cancel);
         var problem = (Problem.Draft with { Devices = [.. Problem.Devices, owned.Item.Thing] }).Problem();
-        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", problem, content is null ? rig ?? Rig : Rig.Placing(owned.Item.Thing.Id.Value, 0, 0), Cancel);
+        var saved = await app.Services.GetRequiredService<RigStore>().AddAsync("Friday at the quay", "sell it", problem, content is null ? rig ?? Rig : (rig ?? Rig).Placing(owned.Item.Thing.Id.Value, 0, 0), Cancel);
         return await app.Services.GetRequiredService<ShareLinkStore>().CreateAsync(saved.Id, new("band", Content: content), Cancel);
     }
 }

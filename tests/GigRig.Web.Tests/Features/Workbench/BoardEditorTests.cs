@@ -58,6 +58,11 @@ public sealed class BoardEditorTests
         editor.MoveTo(Echo, new(254.Mm, 0.Mm));
 
         Assert.Equal("echo moved to 10, 0 in.", editor.Said);
+
+        // 52 mm and 3 mm at 25.4 mm an inch.
+        editor.MoveTo(Echo, new(52.Mm, 0.Mm));
+
+        Assert.Equal("echo moved to 2.05, 0 in. The body of tuner and the body of echo overlap by 0.12 in; move one of them.", editor.Said);
     }
 
     [Fact]
