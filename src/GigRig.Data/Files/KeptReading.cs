@@ -8,11 +8,10 @@ using GigRig.Domain.Rigs;
 namespace GigRig.Data.Files;
 
 /// <summary>Reads what is in a library file beside the gear: own roles, event types, saved rigs.</summary>
-internal sealed class KeptReading(ComplaintList complaints)
+/// <param name="ids">Of the gear, which no event type and no rig may have.</param>
+internal sealed class KeptReading(ComplaintList complaints, IdList ids)
 {
     private readonly Dictionary<string, string> roleKeys = new(StringComparer.Ordinal);
-    private readonly IdList eventIds = new(complaints);
-    private readonly IdList rigIds = new(complaints);
 
     public OwnRole? Role(string place, OwnRoleDocument document)
     {
@@ -28,12 +27,12 @@ internal sealed class KeptReading(ComplaintList complaints)
     {
         var eventType = document.Event.ToEvent();
         complaints.AddAt(place + "/event", ProblemParts.Of(eventType));
-        return eventIds.Take(place, document.Id) is { } id ? new(id, eventType) : null;
+        return ids.Take(place, document.Id) is { } id ? new(id, eventType) : null;
     }
 
     public Kept<SavedRig>? Rig(string place, KeptRigDocument document)
     {
-        var id = rigIds.Take(place, document.Id);
+        var id = ids.Take(place, document.Id);
         var saved = Time(place + "/savedUtc", document.SavedUtc);
         // Once more as texts of their own: the readers of both know everything that can be wrong with them.
         var problem = Problem(place + "/problem", RigProblemJson.Read(JsonSerializer.Serialize(document.Problem, DocumentJson.Compact)));

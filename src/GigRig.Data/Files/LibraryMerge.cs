@@ -17,13 +17,14 @@ internal sealed class LibraryMerge
     private readonly CancellationToken cancel;
     private readonly List<ImportLine> lines = [];
     private readonly ComplaintList complaints = new();
-    private readonly Dictionary<Guid, string> gearHere = [];
+    private readonly Dictionary<Guid, string> kinds = [];
 
     private LibraryMerge(GigRigDb db, TimeProvider time, CancellationToken cancel) => (this.db, this.time, this.cancel) = (db, time, cancel);
 
     public static async Task<ImportPreview> ApplyAsync(GigRigDb db, LibraryContent content, TimeProvider time, CancellationToken cancel)
     {
         var merge = new LibraryMerge(db, time, cancel);
+        await merge.KnowAsync();
         await merge.GearAsync(content);
         if (content.Adapters is { } adapters)
             await merge.AdaptersAsync(adapters);
@@ -35,7 +36,8 @@ internal sealed class LibraryMerge
             : new ImportPreview(merge.lines.ToValueList(), []) { Content = content };
     }
 
-    private async Task GearAsync(LibraryContent content)
+    // An id that means one thing here can't mean another there: reading the file in again would be refused.
+    private async Task KnowAsync()
     {
         await KnowAsync<DeviceRow>("devices");
         await KnowAsync<BoardRow>("boards");
@@ -44,6 +46,12 @@ internal sealed class LibraryMerge
         await KnowAsync<OffBoardRow>("offBoard");
         await KnowAsync<LeadRow>("leads");
         await KnowAsync<InstrumentRow>("instruments");
+        await KnowAsync<EventTypeRow>("events");
+        await KnowAsync<RigRow>("rigs");
+    }
+
+    private async Task GearAsync(LibraryContent content)
+    {
         await ThingsAsync<DeviceRow, OwnedGear<Device>>(content.Devices, "devices");
         await ThingsAsync<BoardRow, OwnedGear<Board>>(content.Boards, "boards");
         await ThingsAsync<SupplyRow, OwnedGear<Supply>>(content.Supplies, "supplies");
@@ -57,7 +65,7 @@ internal sealed class LibraryMerge
         where TRow : ThingRow
     {
         foreach (var id in await All<TRow>().Select(row => row.Id).ToListAsync(cancel))
-            gearHere[id] = member;
+            kinds[id] = member;
     }
 
     private async Task ThingsAsync<TRow, T>(ValueList<Kept<T>> things, string member)
@@ -67,7 +75,7 @@ internal sealed class LibraryMerge
         for (var i = 0; i < things.Count; i++)
         {
             var (id, item) = things[i];
-            if (gearHere.TryGetValue(id, out var other) && other != member)
+            if (kinds.TryGetValue(id, out var other) && other != member)
             {
                 complaints.Add($"/{member}/{i}/id", $"{id}", "an id that is not used for another kind of thing", $"/{member}/{i}/id is {id}, which belongs to one of the {other} here. Give this one another id.");
                 continue;

@@ -12,17 +12,17 @@ internal sealed class LibraryReading
     public const int MostOfAKind = 5000;
 
     private readonly ComplaintList complaints;
-    private readonly IdList gearIds;
+    private readonly IdList ids;
     private readonly Dictionary<Guid, (string Place, Ownership Ownership)> ownership = [];
 
-    private LibraryReading(ComplaintList complaints) => (this.complaints, gearIds) = (complaints, new IdList(complaints));
+    private LibraryReading(ComplaintList complaints) => (this.complaints, ids) = (complaints, new IdList(complaints));
 
     public static LibraryContent Read(LibraryDocument document, ComplaintList complaints) => new LibraryReading(complaints).Read(document);
 
     private LibraryContent Read(LibraryDocument document)
     {
         ReadOwnership(document.Ownership);
-        var kept = new KeptReading(complaints);
+        var kept = new KeptReading(complaints, ids);
         var content = new LibraryContent
         {
             Devices = Gear("/devices", document.Devices, item => item.Id, item => item.ToDevice(), ProblemParts.Of),
@@ -44,14 +44,14 @@ internal sealed class LibraryReading
 
     private void ReadOwnership(IReadOnlyList<OwnershipDocument>? documents)
     {
-        var ids = new IdList(complaints);
+        var owned = new IdList(complaints);
         complaints.Each("/ownership", documents, (place, item) =>
         {
             var own = item.ToOwnership();
             complaints.AddAt(place, StoreChecks.Of(own));
             if (!item.HasReadableDay)
                 complaints.Add(place + "/backOn", item.BackOn!, "a day", $"{place}/backOn is \"{item.BackOn}\", but must be a day such as 2027-03-06.");
-            if (ids.Take(place, item.Id) is { } id)
+            if (owned.Take(place, item.Id) is { } id)
                 ownership.Add(id, (place, own));
             return own;
         });
@@ -61,7 +61,7 @@ internal sealed class LibraryReading
         string member, IReadOnlyList<TDocument>? documents, Func<TDocument, string?> idOf, Func<TDocument, T> read, Func<T, IEnumerable<Complaint>> check)
         where T : class => complaints.Each(member, documents, (place, item) =>
         {
-            if (gearIds.Take(place, idOf(item)) is not { } id)
+            if (ids.Take(place, idOf(item)) is not { } id)
                 return null;
             var thing = read(item);
             complaints.AddAt(place, check(thing));

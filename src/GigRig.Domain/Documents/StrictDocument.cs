@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using GigRig.Domain.Documents.Reading;
 using GigRig.Domain.Rigs;
@@ -12,7 +13,9 @@ public static class StrictDocument
     public static (TDocument? Document, ValueList<Complaint> Complaints) Read<TDocument>(ReadOnlyMemory<byte> utf8, string formatWord)
         where TDocument : class
     {
-        var (document, list) = DocumentReader.Read<TDocument>(options => JsonDocument.Parse(utf8, options), formatWord);
+        // Some editors put a mark before the text; the parser skips it in streams only.
+        var text = utf8.Span.StartsWith(Encoding.UTF8.Preamble) ? utf8[Encoding.UTF8.Preamble.Length..] : utf8;
+        var (document, list) = DocumentReader.Read<TDocument>(options => JsonDocument.Parse(text, options), formatWord);
         return (document, list.Complaints);
     }
 }

@@ -66,6 +66,32 @@ public sealed class HostileFilesTests
         Assert.Contains(preview.Complaints, complaint => complaint.Path == path && complaint.Message.Contains(message));
     }
 
+    [Theory]
+    [InlineData("leads", "/leads/0/id")]
+    [InlineData("events", "/events/0/id")]
+    [InlineData("rigs", "/rigs/0/id")]
+    public async Task Two_things_with_one_id_are_refused_whatever_their_kind(string kind, string path)
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        const string id = "018f6f0e-8d3c-7a10-9c55-2f3b6a1d4e77";
+        var second = kind switch
+        {
+            "leads" => $$"""{"id":"{{id}}","name":"good","kind":"patch","length":150}""",
+            "events" => $$"""{"id":"{{id}}","event":{"name":"Jam"} }""",
+            _ => $$"""{"id":"{{id}}","name":"Jam","savedUtc":"2027-03-06T20:15:00Z","problem":{"format":"rig-problem/1","board":{"width":100,"depth":100},"event":{} },"rig":{"format":"rig/1","placements":[],"chain":{"front":[],"loop":[]} } }""",
+        };
+        var device = $$"""{"id":"{{id}}","name":"echo","width":70,"depth":120}""";
+
+        var within = await PreviewAsync($$"""{"format":"gig-library/1","devices":[{{device}}],"{{kind}}":[{{second}}]}""");
+        Assert.Equal($"{path} is {id}, which is the id of /devices/0 already. Give one of them another id.", Assert.Single(within.Complaints).Message);
+
+        await library.File.ImportAsync(await PreviewAsync($$"""{"format":"gig-library/1","devices":[{{device}}]}"""), Cancel);
+        var against = await PreviewAsync($$"""{"format":"gig-library/1","{{kind}}":[{{second}}]}""");
+        Assert.Equal($"{path} is {id}, which belongs to one of the devices here. Give this one another id.", Assert.Single(against.Complaints).Message);
+
+        Task<ImportPreview> PreviewAsync(string text) => library.File.PreviewAsync(new MemoryStream(Encoding.UTF8.GetBytes(text)), Cancel);
+    }
+
     [Fact]
     public async Task A_file_nested_ten_thousand_deep_is_refused()
     {

@@ -74,6 +74,28 @@ public sealed class LibraryFileTests
     }
 
     [Fact]
+    public async Task A_file_that_an_editor_marked_as_UTF_8_is_read_like_any_other()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+
+        await ImportAsync(library, "\uFEFF" + """{"format":"gig-library/1","roles":[{"key":"bird-song","title":"Birds"}]}""");
+
+        Assert.Single(await library.Roles.AllAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task An_id_is_kept_even_if_it_is_all_noughts()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        const string text = """{"format":"gig-library/1","leads":[{"id":"00000000-0000-0000-0000-000000000000","name":"good","kind":"patch","length":150}]}""";
+
+        await ImportAsync(library, text);
+
+        var again = await PreviewAsync(library, text);
+        Assert.Equal((0, 0, 1), (again.Added, again.Changed, again.Same));
+    }
+
+    [Fact]
     public async Task What_is_here_and_not_in_the_file_stays()
     {
         await using var library = await LibraryOnDisk.NewAsync();
