@@ -4,6 +4,7 @@ using CsCheck;
 using GigRig.Data.Files;
 using GigRig.Data.Tests.Owners;
 using GigRig.Domain.Gear;
+using GigRig.Domain.Rigs;
 using GigRig.TestKit.Building;
 using Microsoft.EntityFrameworkCore;
 
@@ -216,6 +217,17 @@ public sealed class LibraryFileTests
         var lines = (await library.File.ExportAsync(Cancel)).Split('\n');
 
         Assert.Single(lines, line => line.Contains("\"problem\": {\"format\":\"rig-problem/1\"", StringComparison.Ordinal) && line.Contains("echo", StringComparison.Ordinal) && line.Contains("fuzz", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_document_names_every_word_that_a_member_may_be()
+    {
+        using var reader = new StreamReader(typeof(LibraryFileTests).Assembly.GetManifestResourceStream("file-format.md")!);
+        var text = await reader.ReadToEndAsync(Cancel);
+
+        Assert.All(
+            Enum.GetNames<GearStatus>().Concat(Enum.GetNames<Guess>()).Concat(Enum.GetNames<OutletJoin>()),
+            word => Assert.Contains($"`\"{JsonNamingPolicy.CamelCase.ConvertName(word)}\"`", text));
     }
 
     private static IEnumerable<string> Members(string json)
