@@ -10,6 +10,9 @@ window.gigrigDisplay = {
   download(url) {
     Object.assign(document.createElement("a"), { href: url, download: "" }).click();
   },
+  toFirstFault() {
+    document.querySelector('main [aria-invalid="true"]')?.focus();
+  },
   knows(name) {
     return document.cookie.split("; ").some((part) => part.startsWith(`${name}=`));
   },

@@ -30,6 +30,19 @@ public sealed class KeyboardTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [Fact]
+    public async Task What_is_wrong_with_a_form_has_the_keys_when_it_was_not_saved()
+    {
+        await Page.OpenAsync(GigRigUrls.NewEventType);
+        await Page.GetByLabel("Name", new() { Exact = true }).FillAsync("Sound check");
+
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+
+        await Expect(Page.GetByText("1 entry needs another look")).ToBeVisibleAsync();
+        await Expect(Page.GetByLabel("Role", new() { Exact = true })).ToBeFocusedAsync();
+    }
+
+    [Fact]
     public async Task The_first_stop_skips_the_navigation()
     {
         await Page.OpenAsync(GigRigUrls.Gear);
