@@ -15,6 +15,7 @@ public sealed record PlanAnswer(RigProblem Problem, PlanOutcome Outcome, string 
 public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleStore roles, RigStore rigs, PlanQueue queue, TimeProvider time) : IDisposable
 {
     private bool left;
+    private HashSet<string> taken = [];
 
     /// <summary>Raised on any thread when something to show has changed.</summary>
     public event Action? Changed;
@@ -47,6 +48,7 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
     public async Task LoadAsync(CancellationToken cancel = default)
     {
         Offer = PlanOffer.Of(await gear.AllAsync(cancel), await events.AllAsync(cancel), await roles.AllAsync(cancel));
+        taken = (await rigs.AllAsync(cancel)).Select(rig => rig.Item.Name).ToHashSet(StringComparer.CurrentCultureIgnoreCase);
         Wish(Wishes.Among(Offer.Ids));
     }
 
@@ -87,6 +89,10 @@ public sealed class PlanPageState(GearStore gear, EventTypeStore events, RoleSto
     public Task TryOutAsync(Repair repair, LengthUnit unit) => AskAsync(repair.Changed, repair.Sentence.In(unit));
 
     public void Stop() => Run?.Stop();
+
+    /// <summary>The name of the night, counted on where a saved rig has it: <c>Jam night</c>, <c>Jam night 2</c>.</summary>
+    public string SuggestedName(string night) =>
+        Enumerable.Range(1, taken.Count + 1).Select(count => count == 1 ? night : $"{night} {count}").First(name => !taken.Contains(name));
 
     /// <summary>Keeps the rig that was proposed, and says which one it became.</summary>
     /// <exception cref="InvalidOperationException">There is no proposed rig, or the name is empty.</exception>

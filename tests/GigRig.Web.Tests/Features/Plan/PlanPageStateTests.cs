@@ -103,6 +103,21 @@ public sealed class PlanPageStateTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_second_rig_for_the_same_night_is_not_called_like_the_first()
+    {
+        using var state = await LoadedAsync(RealPlanner);
+        Assert.Equal("Jam", state.SuggestedName("Jam"));
+
+        await state.PlanAsync();
+        await state.SaveAsync("jam", Cancel);
+        await state.SaveAsync("Jam 2", Cancel);
+        await state.LoadAsync(Cancel);
+
+        Assert.Equal("Jam 3", state.SuggestedName("Jam"));
+        Assert.Equal("Wedding", state.SuggestedName("Wedding"));
+    }
+
+    [Fact]
     public async Task A_ban_goes_into_the_next_question_and_a_repair_can_be_tried_out()
     {
         using var state = await LoadedAsync(RealPlanner);

@@ -19,6 +19,7 @@ public sealed class RigPageTests : PageTest
         Assert.All(
             ["Friday", "Pocket tuner", "outlet 1", "instrument", "instrument lead", "Never lift or cut the protective earth"],
             words => Assert.Contains(words, page.Markup));
+        Assert.Equal("bring strings", page.Find(".rig-note").TextContent);
         Assert.Empty(page.FindAll(".rig-violations"));
     }
 
