@@ -70,25 +70,6 @@ public sealed class PlanPageStateTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Room_is_kept_for_the_slimmest_patch_plugs_that_are_owned_or_for_those_that_are_picked()
-    {
-        using var bare = await LoadedAsync(RealPlanner);
-        await bare.PlanAsync();
-        Assert.Equal(PlugSizes.Usual, bare.Answer!.Problem.Options.Plugs);
-
-        await library.WithAsync(A.Lead("wide") with { FirstPlug = PlugShape.Slim, SecondPlug = PlugShape.Straight });
-        await library.WithAsync(A.Lead("less wide") with { FirstPlug = PlugShape.Angled, SecondPlug = PlugShape.Angled });
-        await library.WithAsync(A.Lead("long") with { Kind = LeadKind.Instrument, FirstPlug = PlugShape.Slim, SecondPlug = PlugShape.Slim });
-        using var state = await LoadedAsync(RealPlanner);
-        await state.PlanAsync();
-        Assert.Equal(PlugSizes.For(PlugShape.Angled), state.Answer!.Problem.Options.Plugs);
-
-        state.Select(new(Plugs: "slim"));
-        await state.PlanAsync();
-        Assert.Equal(PlugSizes.Usual, state.Answer!.Problem.Options.Plugs);
-    }
-
-    [Fact]
     public async Task The_real_planner_proposes_a_rig_that_is_saved_under_its_name()
     {
         using var state = await LoadedAsync(RealPlanner);
