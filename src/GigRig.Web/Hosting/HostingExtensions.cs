@@ -13,7 +13,6 @@ using GigRig.Web.Features.Workbench;
 using GigRig.Web.Guesses;
 using GigRig.Web.Queue;
 using GigRig.Web.Shared.Drafts;
-using Microsoft.AspNetCore.DataProtection;
 using MudBlazor;
 using MudBlazor.Services;
 
@@ -33,8 +32,7 @@ internal static class HostingExtensions
 
         var folder = DataFolder.Of(builder.Configuration);
         var services = builder.Services;
-        // Keys outlive a restart, so that open pages and cookies do too.
-        services.AddDataProtection().SetApplicationName("GigRig").PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(folder, "keys")));
+        services.AddPageKeys(folder);
         services.AddGigRigData(folder);
         services.AddRazorComponents().AddInteractiveServerComponents();
         // Below what is worked on, not over the buttons at the top.

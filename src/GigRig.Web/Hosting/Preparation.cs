@@ -1,4 +1,5 @@
 using GigRig.Data;
+using Microsoft.AspNetCore.DataProtection;
 
 namespace GigRig.Web.Hosting;
 
@@ -8,6 +9,7 @@ internal static class Preparation
     public static async Task PrepareDataAsync(this WebApplication app)
     {
         await DatabaseStart.RunAsync(app.Services);
+        PageKeys.Require(app.Services.GetRequiredService<IDataProtectionProvider>(), DataFolder.Of(app.Configuration));
 
         var log = app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("GigRig");
         app.Lifetime.ApplicationStarted.Register(() => log.LogInformation(
