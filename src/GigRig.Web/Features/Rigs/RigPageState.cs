@@ -8,7 +8,7 @@ using GigRig.Web.Features.Rigs.Links;
 namespace GigRig.Web.Features.Rigs;
 
 /// <summary>One saved rig, what is wrong with it by now, and the links to it.</summary>
-public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvider time)
+public sealed class RigPageState(RigStore rigs, ShareLinkStore links, GearStore gear, TimeProvider time)
 {
     private Guid? freshLink;
 
@@ -22,6 +22,9 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvid
 
     /// <summary>Empty for a rig that keeps every rule; a later release may know rules that the one which saved it did not.</summary>
     public ValueList<Violation> Violations { get; private set; }
+
+    /// <summary>What became of its gear since it was saved. Null where there is no rig.</summary>
+    public GearSince? Since { get; private set; }
 
     public ValueList<ShareLink> Links { get; private set; }
 
@@ -39,6 +42,7 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvid
         (Rig, Fault) = await rigs.FindAsync(id).OrFaultAsync();
         Plan = Rig is { Item: var wired } ? LeadPlan.Of(wired.Problem, wired.Rig) : null;
         Violations = Rig is { Item: var saved } ? RuleBook.Check(saved.Problem, saved.Rig) : [];
+        Since = Plan is { } plan ? GearSince.Of(plan, await gear.AllAsync()) : null;
         Links = Rig is null ? [] : await links.ForRigAsync(id);
         Versions = Rig is null ? [] : await rigs.VersionsAsync(id);
         IsLoaded = true;
@@ -56,6 +60,22 @@ public sealed class RigPageState(RigStore rigs, ShareLinkStore links, TimeProvid
         {
             await LoadAsync(mine.Id);
             throw;
+        }
+    }
+
+    /// <summary>Keeps the rig with its things as they are now, whatever rules it breaks then. Does nothing where they are no others.</summary>
+    /// <exception cref="StaleVersionException">It was changed meanwhile; the rig is loaded anew and nothing was written.</exception>
+    public async Task TakeGearAsync()
+    {
+        if (Rig is not { } mine || Since?.Today is not { } today)
+            return;
+        try
+        {
+            await rigs.SaveAsync(mine with { Item = mine.Item with { Problem = today } });
+        }
+        finally
+        {
+            await LoadAsync(mine.Id);
         }
     }
 
