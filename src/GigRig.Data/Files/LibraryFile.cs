@@ -6,7 +6,7 @@ namespace GigRig.Data.Files;
 /// <summary>The whole library as one text file, <c>gig-library/1</c>, out and in again. Share links stay behind: they can't be read back.</summary>
 public sealed class LibraryFile
 {
-    /// <summary>The largest file that is read: 100 MB. Reading takes about twenty times as much memory for a moment.</summary>
+    /// <summary>The largest file that is read: 100 MB. Reading takes about fifteen times as much memory for a moment.</summary>
     public const int MaxBytes = 100_000_000;
 
     private readonly IDbContextFactory<GigRigDb> databases;

@@ -29,6 +29,8 @@ internal static class PlanApi
             .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable)
             .DisableAntiforgery();
+        // Otherwise the pages' own "nothing here" would answer whoever looks at the address with a browser.
+        routes.MapMethods(GigRigUrls.ApiPlan, [HttpMethods.Get, HttpMethods.Head], (HttpResponse response) => Refusals.OnlyPost(response)).ExcludeFromDescription();
         routes.MapGet(GigRigUrls.ApiSchema, () => TypedResults.Text(RigProblemSchema.Text, "application/schema+json"))
             .WithName("rig-problem-schema")
             .WithSummary("The JSON Schema of rig-problem/1")

@@ -36,6 +36,16 @@ internal static class Refusals
         detail: $"The body is larger than {BoundedBody.Most} bytes, the most a problem may have. Send fewer devices.",
         statusCode: StatusCodes.Status413PayloadTooLarge);
 
+    public static ProblemHttpResult OnlyPost(HttpResponse response)
+    {
+        response.Headers.Allow = HttpMethods.Post;
+        return TypedResults.Problem(
+            type: TypePrefix + "only-post",
+            title: "A problem has to be sent",
+            detail: $"Send a rig-problem/1 document with POST; its members are described at {GigRigUrls.ApiSchema}.",
+            statusCode: StatusCodes.Status405MethodNotAllowed);
+    }
+
     public static ProblemHttpResult Busy() => TypedResults.Problem(
         type: TypePrefix + "busy",
         title: "Too many plans are waiting",

@@ -99,6 +99,19 @@ public sealed class PlanApiTests(TestApp app) : IClassFixture<TestApp>
         Assert.False(response.Headers.Contains("Access-Control-Allow-Origin"));
     }
 
+    [Theory]
+    [InlineData("GET")]
+    [InlineData("HEAD")]
+    [InlineData("PUT")]
+    [InlineData("DELETE")]
+    public async Task Anything_but_POST_is_told_so(string method)
+    {
+        using var response = await client.SendAsync(new(new(method), GigRigUrls.ApiPlan), Cancel);
+
+        Assert.Equal((HttpStatusCode.MethodNotAllowed, "application/problem+json"), (response.StatusCode, response.Content.Headers.ContentType!.MediaType));
+        Assert.Contains("POST", response.Content.Headers.Allow);
+    }
+
     [Fact]
     public async Task An_address_of_the_API_that_does_not_exist_answers_with_a_document_not_a_page()
     {
