@@ -22,6 +22,8 @@ internal sealed partial class RunningApp : IAsyncDisposable
     /// <summary>Such as <c>http://127.0.0.1:41234</c>, without a slash at the end.</summary>
     public string Address { get; private set; } = "";
 
+    public int ProcessId => process!.Id;
+
     public string Log => string.Join(Environment.NewLine, log);
 
     /// <param name="fill">Puts things into the library before the app sees it; null for a first start.</param>
