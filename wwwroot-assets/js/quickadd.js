@@ -4,7 +4,7 @@ window.gigrigQuick = (() => {
   let waiting = true; // For the page to come alive, for Enter, or for the entries of another kind.
   let sent = null; // The line whose Enter has no answer yet.
   let held = [];
-  let at = null; // Where the next held key goes.
+  let at = null; // Where the cursor is, or will be once what is held was played; none before the page is alive.
 
   const rowOf = (element) => element.closest?.(".gr-quickrow");
   const entriesOf = (row) => [...row.querySelectorAll("input[data-field]")];
@@ -46,6 +46,7 @@ window.gigrigQuick = (() => {
     }
   };
   const play = () => {
+    if (!at?.isConnected) at = open();
     if (!at) return false;
     // A kind picked meanwhile has an answer of its own.
     waiting = rowOf(at).dataset.kind !== rowOf(at).querySelector("input:checked").value;
@@ -58,8 +59,9 @@ window.gigrigQuick = (() => {
 
   document.addEventListener("focusin", ({ target }) => {
     here = !!rowOf(target);
-    if (!here || !waiting || rowOf(target) === sent) return;
-    held.push({ to: target });
+    if (!here) return;
+    if (!waiting) at = target;
+    else if (rowOf(target) !== sent) held.push({ to: target });
     if (!at) lock(rowOf(target), true);
   });
   document.addEventListener(
@@ -67,7 +69,7 @@ window.gigrigQuick = (() => {
     ({ target }) => {
       if (target.type !== "radio" || !rowOf(target)) return;
       if (waiting) held.push({ kind: target.value });
-      waiting = true;
+      else [at, waiting] = [target, true];
     },
     true,
   );
@@ -109,9 +111,7 @@ window.gigrigQuick = (() => {
       if (!here || !(waiting || /[\t\n]/.test(text.trim()))) return;
       event.preventDefault();
       type(text);
-      if (waiting) return;
-      at = document.activeElement;
-      play();
+      if (!waiting) play();
     },
     true,
   );
@@ -127,9 +127,7 @@ window.gigrigQuick = (() => {
     },
     // The entries of a line, or the lines, are others now.
     changed: () => {
-      if (sent) return false;
-      at = rowOf(document.activeElement) ? document.activeElement : at?.isConnected ? at : open();
-      return play();
+      return !sent && play();
     },
     // The line that was sent off has faults.
     refused: () => {

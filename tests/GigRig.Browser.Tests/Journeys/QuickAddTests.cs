@@ -43,11 +43,7 @@ public sealed class QuickAddTests(Chromium chromium) : BrowserTest(chromium)
     [InlineData(20, false)]
     public async Task Ten_lines_without_a_pause_all_go_in(int slower, bool alive)
     {
-        if (alive)
-            await Page.OpenAsync(GigRigUrls.Gear);
-        else
-            // What the page looks like is there long before it answers.
-            await Page.GotoAsync(GigRigUrls.Gear, new() { WaitUntil = WaitUntilState.Commit });
+        await OpenAsync(alive);
         var keys = await Page.Context.NewCDPSessionAsync(Page);
         await keys.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = slower });
         await Name(Open).FocusAsync();
@@ -89,6 +85,10 @@ public sealed class QuickAddTests(Chromium chromium) : BrowserTest(chromium)
         await Expect(Name(Open)).ToBeFocusedAsync();
         await Page.Button("Leave out Odd").ClickAsync();
         await Expect(Page.Locator(".gr-quickrow")).ToHaveCountAsync(1);
+        await Page.Button("Undo").ClickAsync();
+        await Expect(Name(Page.Locator(".gr-quickrow").First)).ToHaveValueAsync("Odd");
+        await Page.Button("Leave out Odd").ClickAsync();
+        await Expect(Page.Locator(".gr-quickrow")).ToHaveCountAsync(1);
         await ExpectEmptyAsync();
         Assert.Equal(["Bench tuner", "Soft squash", "Meadow", "Hungry"], await NamesInOrderAsync());
     }
@@ -117,10 +117,12 @@ public sealed class QuickAddTests(Chromium chromium) : BrowserTest(chromium)
         Assert.Equal(Kinds.Select(line => line[1]), await NamesInOrderAsync());
     }
 
-    [Fact]
-    public async Task Kinds_are_picked_by_keys_without_a_pause()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Kinds_are_picked_by_keys_without_a_pause(bool alive)
     {
-        await Page.OpenAsync(GigRigUrls.Gear);
+        await OpenAsync(alive);
         var keys = await Page.Context.NewCDPSessionAsync(Page);
         await Name(Open).FocusAsync();
         // Board and supply are one and two further than device; amp follows them.
@@ -178,6 +180,9 @@ public sealed class QuickAddTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     private static async Task<IReadOnlyList<string>> TextsAsync(ILocator line) => await line.EvaluateAsync<string[]>("line => [...line.querySelectorAll('input[data-field]')].map(entry => entry.value)");
+
+    /// <param name="alive">Whether to wait until the page answers: it can be seen long before.</param>
+    private Task OpenAsync(bool alive) => alive ? Page.OpenAsync(GigRigUrls.Gear) : Page.GotoAsync(GigRigUrls.Gear, new() { WaitUntil = WaitUntilState.Commit });
 
     private async Task ExpectAddedLastAsync(string name) =>
         await Expect(Page.Locator(".gr-quickdone")).ToContainTextAsync($"Added {name}", new() { Timeout = 2 * PatienceMs });

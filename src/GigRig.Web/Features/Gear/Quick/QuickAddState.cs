@@ -69,6 +69,9 @@ public sealed class QuickAddState
         GoOn(line.Kind);
     }
 
+    /// <summary>Above all others.</summary>
+    public void PutBack(QuickForm line) => Form.Lines.Insert(0, line);
+
     /// <summary>Goes on from what was typed earlier.</summary>
     public void BringBack(QuickLines kept)
     {

@@ -70,15 +70,19 @@ public sealed class QuickAddStateTests : IAsyncLifetime
     }
 
     [Fact]
-    public void A_line_that_is_left_out_goes_by_itself()
+    public void A_line_that_is_left_out_goes_by_itself_and_can_be_put_back()
     {
-        Open.Name = "Odd";
+        var odd = Open;
+        odd.Name = "Odd";
         state.GoOn("device");
         Open.Name = "Half a";
 
         state.LeaveOut(state.Form.Lines[0]);
 
         Assert.Equal(["Half a", ""], state.Form.Lines.Select(line => line.Name));
+
+        state.PutBack(odd);
+        Assert.Equal(["Odd", "Half a", ""], state.Form.Lines.Select(line => line.Name));
     }
 
     [Fact]
