@@ -43,6 +43,35 @@ public sealed class KeyboardTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     [Fact]
+    public async Task A_row_that_was_added_has_the_keys_and_one_that_is_taken_away_gives_them_to_its_neighbour()
+    {
+        await Page.OpenAsync(GigRigUrls.NewEventType);
+        var names = Page.Locator(".gr-soundrow").GetByLabel("Name", new() { Exact = true });
+
+        await PressAsync("Add a sound");
+        await Expect(names).ToBeFocusedAsync();
+        await Page.Keyboard.TypeAsync("Solo");
+        await PressAsync("Add a sound");
+        await Expect(names.Nth(1)).ToBeFocusedAsync();
+
+        await Page.Button("Take this sound away").Nth(1).FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(names).ToHaveCountAsync(1);
+        await Expect(names).ToBeFocusedAsync();
+        await Expect(names).ToHaveValueAsync("Solo");
+
+        await PressAsync("Take this sound away");
+        await Expect(names).ToHaveCountAsync(0);
+        await Expect(Page.Button("Add a sound")).ToBeFocusedAsync();
+
+        async Task PressAsync(string name)
+        {
+            await Page.Button(name).FocusAsync();
+            await Page.Keyboard.PressAsync("Enter");
+        }
+    }
+
+    [Fact]
     public async Task The_first_stop_skips_the_navigation()
     {
         await Page.OpenAsync(GigRigUrls.Gear);
