@@ -24,6 +24,9 @@ internal sealed record LibraryContent
 
     public ValueList<Kept<OwnedGear<Instrument>>> Instruments { get; init; }
 
+    /// <summary>False where the file says nothing about what the owner keeps beside the facts of things; it is left as it is.</summary>
+    public bool SaysOwnership { get; init; } = true;
+
     /// <summary>Null where the file says nothing about them; they are left as they are.</summary>
     public PowerAdapters? Adapters { get; init; }
 

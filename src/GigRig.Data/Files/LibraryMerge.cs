@@ -18,12 +18,14 @@ internal sealed class LibraryMerge
     private readonly List<ImportLine> lines = [];
     private readonly ComplaintList complaints = new();
     private readonly Dictionary<Guid, string> kinds = [];
+    private readonly bool saysOwnership;
 
-    private LibraryMerge(GigRigDb db, TimeProvider time, CancellationToken cancel) => (this.db, this.time, this.cancel) = (db, time, cancel);
+    private LibraryMerge(GigRigDb db, bool saysOwnership, TimeProvider time, CancellationToken cancel) =>
+        (this.db, this.saysOwnership, this.time, this.cancel) = (db, saysOwnership, time, cancel);
 
     public static async Task<ImportPreview> ApplyAsync(GigRigDb db, LibraryContent content, TimeProvider time, CancellationToken cancel)
     {
-        var merge = new LibraryMerge(db, time, cancel);
+        var merge = new LibraryMerge(db, content.SaysOwnership, time, cancel);
         await merge.KnowAsync();
         await merge.GearAsync(content);
         if (content.Adapters is { } adapters)
@@ -99,7 +101,10 @@ internal sealed class LibraryMerge
         var version = row.Version;
         var gone = row.DeletedUtc is not null || version == 0;
         row.DeletedUtc = null;
+        var kept = version > 0 && !saysOwnership ? (row as IOwnershipRow)?.Ownership : null;
         row.Set(item);
+        if (kept is not null)
+            ((IOwnershipRow)row).Ownership = kept;
         if (version == 0)
             db.Add(row);
         lines.Add(new(gone ? ImportChange.Added : Judge(row), row.Title, version));

@@ -32,6 +32,7 @@ internal sealed class LibraryReading
             OffBoard = Gear("/offBoard", document.OffBoard, item => item.Id, item => item.ToItem(), ProblemParts.Of),
             Leads = Gear("/leads", document.Leads, item => item.Id, item => item.ToLead(), ProblemParts.Of),
             Instruments = Gear("/instruments", document.Instruments, item => item.Id, item => item.ToInstrument(), ProblemParts.Of),
+            SaysOwnership = document.Ownership is not null,
             Adapters = Adapters(document.Adapters?.ToAdapters()),
             Roles = complaints.Each("/roles", document.Roles, kept.Role),
             Events = complaints.Each("/events", document.Events, kept.Event),

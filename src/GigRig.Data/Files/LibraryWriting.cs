@@ -22,7 +22,8 @@ internal static class LibraryWriting
         Leads = Things(content.Leads, LeadDocument.Of),
         Instruments = Things(content.Instruments, InstrumentDocument.Of),
         Adapters = content.Adapters is { } adapters ? AdaptersDocument.Of(adapters) : null,
-        Ownership = OrNothing(
+        // Even where it is empty: to be left out means that the file does not say.
+        Ownership = !content.SaysOwnership ? null :
         [
             .. Owned(content.Devices),
             .. Owned(content.Boards),
@@ -31,7 +32,7 @@ internal static class LibraryWriting
             .. Owned(content.OffBoard),
             .. Owned(content.Leads),
             .. Owned(content.Instruments),
-        ]),
+        ],
         Roles = OrNothing([.. content.Roles.Select(OwnRoleDocument.Of)]),
         Events = OrNothing([.. content.Events.Select(kept => new KeptEventDocument { Id = kept.Id.ToString("d"), Event = EventDocument.Of(kept.Item) })]),
         Rigs = OrNothing([.. content.Rigs.Select(Rig)]),

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using CsCheck;
 using GigRig.Data.Files;
 using GigRig.Data.Tests.Owners;
@@ -107,6 +108,25 @@ public sealed class LibraryFileTests
 
         Assert.Equal([echo], await library.Gear.DevicesAsync(Cancel));
         Assert.Equal(2, (await library.Gear.AdaptersAsync(Cancel)).Item.Reverse);
+    }
+
+    [Fact]
+    public async Task A_file_from_which_what_is_private_was_taken_out_leaves_what_is_kept_here_alone()
+    {
+        await using var library = await LibraryOnDisk.NewAsync();
+        var echo = await library.Gear.AddAsync(A.Device("echo"), new(GearStatus.InRepair, "crackles", 9600) { Tags = ["tour"] }, Cancel);
+        var json = JsonNode.Parse(await library.File.ExportAsync(Cancel))!.AsObject();
+        json.Remove("ownership");
+        json["devices"]![0]!["width"] = 71;
+
+        await ImportAsync(library, json.ToJsonString());
+
+        var now = (await library.Gear.FindAsync<Device>(echo.Id, Cancel))!.Item;
+        Assert.Equal((71, echo.Item.Ownership), (now.Thing.Size.Width.Value, now.Ownership));
+
+        json["ownership"] = new JsonArray();
+        await ImportAsync(library, json.ToJsonString());
+        Assert.Equal(new Ownership(), (await library.Gear.FindAsync<Device>(echo.Id, Cancel))!.Item.Ownership);
     }
 
     [Fact]
