@@ -5,7 +5,6 @@ using CsCheck;
 using GigRig.Data.Files;
 using GigRig.Data.Tests.Owners;
 using GigRig.Domain.Gear;
-using GigRig.Domain.Rigs;
 using GigRig.TestKit.Building;
 using Microsoft.EntityFrameworkCore;
 
@@ -201,20 +200,6 @@ public sealed class LibraryFileTests
     }
 
     [Fact]
-    public async Task The_documented_example_can_be_imported_and_has_every_part_of_a_file()
-    {
-        using var reader = new StreamReader(typeof(LibraryFileTests).Assembly.GetManifestResourceStream("file-format.md")!);
-        var example = (await reader.ReadToEndAsync(Cancel)).Split("```json\n")[1].Split("```")[0];
-        await using var library = await LibraryOnDisk.NewAsync();
-
-        await ImportAsync(library, example);
-
-        var exported = await library.File.ExportAsync(Cancel);
-        Assert.Equal(Members(exported), Members(example));
-        Assert.Equal(typeof(LibraryDocument).GetProperties().Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name)), Members(example));
-    }
-
-    [Fact]
     public async Task No_file_is_made_that_could_not_be_read_in_again()
     {
         await using var library = await LibraryOnDisk.NewAsync();
@@ -226,34 +211,6 @@ public sealed class LibraryFileTests
         Assert.Equal(
             "The library has 5001 leads, and a library file that can be read in again has at most 5000 of a kind. Keep a copy of the whole data folder instead, with the app stopped.",
             refusal.Message);
-    }
-
-    [Fact]
-    public async Task What_a_rig_was_planned_from_takes_one_line_of_the_file()
-    {
-        await using var library = await LibraryOnDisk.NewAsync();
-        await library.Rigs.AddAsync("Jam", "", A.Draft().With(A.Device("echo"), A.Device("fuzz")).Problem(), A.Rig(), Cancel);
-
-        var lines = (await library.File.ExportAsync(Cancel)).Split('\n');
-
-        Assert.Single(lines, line => line.Contains("\"problem\": {\"format\":\"rig-problem/1\"", StringComparison.Ordinal) && line.Contains("echo", StringComparison.Ordinal) && line.Contains("fuzz", StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public async Task The_document_names_every_word_that_a_member_may_be()
-    {
-        using var reader = new StreamReader(typeof(LibraryFileTests).Assembly.GetManifestResourceStream("file-format.md")!);
-        var text = await reader.ReadToEndAsync(Cancel);
-
-        Assert.All(
-            Enum.GetNames<GearStatus>().Concat(Enum.GetNames<Guess>()).Concat(Enum.GetNames<OutletJoin>()),
-            word => Assert.Contains($"`\"{JsonNamingPolicy.CamelCase.ConvertName(word)}\"`", text));
-    }
-
-    private static IEnumerable<string> Members(string json)
-    {
-        using var document = JsonDocument.Parse(json);
-        return [.. document.RootElement.EnumerateObject().Select(member => member.Name)];
     }
 
     private static Task<ImportPreview> PreviewAsync(LibraryOnDisk library, string text) =>
