@@ -53,18 +53,28 @@ internal sealed class GearNow
         };
     }
 
-    /// <summary>The same question with every thing as it is now; what is not stored any more stays as it was. Leads and adapters are those that are ready now.</summary>
-    public RigProblemDraft In(RigProblemDraft draft) => draft with
+    /// <summary>
+    /// The same question with every thing as it is now. What the rig holds stays in it, with the facts it had where it is stored no more; what it does not hold is there
+    /// to be planned with only while it is at hand. Leads and adapters are those that are ready now.
+    /// </summary>
+    public RigProblemDraft In(RigProblemDraft draft, Rig rig)
     {
-        Board = Now(draft.Board, draft.Board.Id),
-        Supply = draft.Supply is { } supply ? Now(supply, supply.Id) : null,
-        Amp = draft.Amp is { } amp ? Now(amp, amp.Id) : null,
-        Instrument = draft.Instrument is { } instrument ? Now(instrument, instrument.Id) : null,
-        Devices = draft.Devices.Select(device => Now(device, device.Id)).ToValueList(),
-        OffBoard = draft.OffBoard.Select(item => Now(item, item.Id)).ToValueList(),
-        Leads = library.Leads.Where(lead => lead.Item.Ownership.Status == GearStatus.Ready).Select(lead => lead.Item.Thing).ToValueList(),
-        Adapters = library.Adapters,
-    };
+        var (devices, offBoard) = (draft.Devices.Where(device => Stays(device.Id)).ToList(), draft.OffBoard.Where(item => Stays(item.Id)).ToList());
+        return draft with
+        {
+            Board = Now(draft.Board, draft.Board.Id),
+            Supply = draft.Supply is { } supply ? Now(supply, supply.Id) : null,
+            Amp = draft.Amp is { } amp ? Now(amp, amp.Id) : null,
+            Instrument = draft.Instrument is { } instrument ? Now(instrument, instrument.Id) : null,
+            Devices = devices.Select(device => Now(device, device.Id)).ToValueList(),
+            OffBoard = offBoard.Select(item => Now(item, item.Id)).ToValueList(),
+            Leads = library.Leads.Where(lead => lead.Item.Ownership.Status == GearStatus.Ready).Select(lead => lead.Item.Thing).ToValueList(),
+            Adapters = library.Adapters,
+            Options = draft.Options with { Pin = draft.Options.Pin.Where(Stays).ToValueList(), Ban = draft.Options.Ban.Where(Stays).ToValueList() },
+        };
+
+        bool Stays(GearId id) => rig.Holds(id) || !MayKnow(id) || Lacking(id).Length == 0;
+    }
 
     private T Now<T>(T then, GearId id)
         where T : class => Find(id) as T ?? then;

@@ -26,7 +26,7 @@ public sealed record GearSince(ValueList<string> Lacking, ValueList<string> Chan
         var used = Used(problem, rig).Where(thing => GearNow.MayKnow(thing.Id)).ToList();
         var lacking = used.Select(thing => now.Lacking(thing.Id) is { Length: > 0 } why ? $"{thing.Name} {why}." : "").Where(sentence => sentence.Length > 0).ToValueList();
         var changed = used.Where(thing => now.Find(thing.Id) is { } other && !other.Equals(thing.Thing)).Select(thing => thing.Name).ToValueList();
-        var today = RigProblem.Create(now.In(problem.Draft)) is ProblemCheck.Accepted accepted ? accepted.Problem : null;
+        var today = RigProblem.Create(now.In(problem.Draft, rig)) is ProblemCheck.Accepted accepted ? accepted.Problem : null;
         var rewired = today is not null && problem.Leads.All(lead => GearNow.MayKnow(lead.Id)) && !LeadPlan.Of(today, rig).Hops.Select(hop => hop.Lead).SequenceEqual(plan.Hops.Select(hop => hop.Lead));
         return changed.Count > 0 || rewired
             ? new(lacking, changed, rewired, today, today is null ? [] : RuleBook.Check(today, rig))

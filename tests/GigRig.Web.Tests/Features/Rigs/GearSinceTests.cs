@@ -79,6 +79,19 @@ public sealed class GearSinceTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_is_not_at_hand_is_planned_with_no_more_unless_the_rig_holds_it()
+    {
+        await library.Gear.DeleteAsync(echo.Id, echo.Version, Cancel);
+        await library.Gear.SaveAsync(tuner with { Item = tuner.Item with { Thing = tuner.Item.Thing with { Mass = 900.G } } }, Cancel);
+        var rig = (await library.Rigs.FindAsync(saved.Id, Cancel))!.Item;
+        var without = A.Rig().Placing(tuner.Item.Thing.Id.Value, 200, 0);
+        var banned = (rig.Problem.Draft with { Options = PlanOptions.Default with { Ban = [echo.Item.Thing.Id] } }).Problem();
+
+        Assert.Equal([tuner.Item.Thing.Id], GearSince.Of(LeadPlan.Of(banned, without), await library.Gear.AllAsync(Cancel)).Today!.Devices.Select(device => device.Id));
+        Assert.Equal(2, (await SinceAsync()).Today!.Devices.Count);
+    }
+
+    [Fact]
     public async Task A_lead_that_goes_nowhere_in_the_rig_is_not_spoken_of()
     {
         await library.WithAsync(A.Lead("power") with { Kind = LeadKind.Power });
