@@ -18,7 +18,7 @@ internal sealed class RigSearch
     private const int MostTimes = 1 << 14;
 
     /// <summary>The solver's first turn, in its own seconds of work.</summary>
-    private static readonly TimeSpan SolversTurn = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan SolversTurn = TimeSpan.FromSeconds(0.25);
 
     private readonly Question question;
     private readonly PlannerOptions options;
@@ -86,6 +86,9 @@ internal sealed class RigSearch
 
     private bool IsOver => clock.IsUp || (Best is not null && options.FirstWillDo) || findings.IsKnownBest;
 
+    /// <summary>Where there is too much to choose from for the solver to reason with the geometry, it never was the quicker one; unless our own search knows little of the geometry either.</summary>
+    private bool SolverHasTurns => question.Candidates.Length <= options.MostPlacedTogether || question.Surface.SwitchSpacing > 0;
+
     /// <summary>Neither our own search nor the solver is always the quicker one: each has its turn, with more work than before. True where one of them is through.</summary>
     private bool TakeTurns(PostureSearch own, int nodes)
     {
@@ -94,7 +97,7 @@ internal sealed class RigSearch
             if (own.Run((long)nodes * times))
                 return true;
             wantsBound = Math.Min(wantsBound, own.WantsBound);
-            if (!IsOver && rounds.Ask(times * SolversTurn))
+            if (!IsOver && SolverHasTurns && rounds.Ask(times * SolversTurn))
                 return rounds.IsExhausted;
         }
 
@@ -104,13 +107,14 @@ internal sealed class RigSearch
     private PostureSearch OwnSearch()
     {
         PostureSearch? search = null;
-        search = new PostureSearch(question, options, Fitter, clock, (choice, shapes, wants, turned) =>
+        search = new PostureSearch(question, options, Fitter, clock, (choice, shapes, wants, turned, fewer) =>
         {
             if (findings.IsAnswered(choice))
-                return;
-            TryOut(choice, shapes, wants, turned);
+                return true;
+            var isSettled = TryOut(choice, shapes, wants, turned, fewer);
             if (Best is { } better)
                 search!.MustBeat(better.Score);
+            return isSettled;
         })
         {
             // What was proposed may hold one of two alike things.
@@ -124,17 +128,20 @@ internal sealed class RigSearch
     }
 
     /// <param name="shapes">As they are to stand, in any of the ways they were narrowed to.</param>
-    private void TryOut(Choice choice, Shape[] shapes, long wants, IReadOnlyList<Stance[]>? turned)
+    private bool TryOut(Choice choice, Shape[] shapes, long wants, IReadOnlyList<Stance[]>? turned, int fewer)
     {
         Consumer[] fed = [.. choice.Devices.Select(i => question.Candidates[i].Consumer).OfType<Consumer>()];
         var power = question.Power.Feed(fed, clock, options.PowerStates);
         if (power is PowerAnswer.Starved)
-            return;
-        var standings = Fitter.Stand(shapes, turned, clock);
+            return true;
+        var standings = Fitter.Stand(shapes, turned, clock, fewer);
         if (standings?.Count == shapes.Length && power is PowerAnswer.Fed answer)
             findings.Accept(builder.Build(choice, Widened(choice, shapes, standings), answer.Feeds), choice);
+        else if (standings is null && fewer > 1)
+            return false;
         else if (standings is not { Count: 0 } || shapes.Length == 0)
             findings.SetAside(wants);
+        return true;
     }
 
     /// <summary>The same standings, by all the poses that the things have.</summary>

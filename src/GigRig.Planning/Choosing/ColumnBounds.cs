@@ -23,8 +23,7 @@ internal sealed class ColumnBounds
 
     public Bound For(Posture[] postures)
     {
-        var shallow = Enumerable.Range(0, ways.Things).Where(thing => postures[thing] != Posture.InRow)
-            .SelectMany(thing => ways.Of(thing, Posture.Otherwise)).Concat(ways.Supply).Where(way => !ways.IsDeep(way)).Distinct().ToArray();
+        var shallow = Enumerable.Range(0, ways.Things).SelectMany(thing => ways.Of(thing, postures[thing] & Posture.Otherwise)).Concat(ways.Supply).Where(way => !ways.IsDeep(way)).Distinct().ToArray();
         return ways.Bound((long)most * surface.Width, postures, way => (long)LayersOf(way, shallow) * way.Pose.Width);
     }
 

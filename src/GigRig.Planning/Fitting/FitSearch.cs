@@ -9,6 +9,9 @@ internal sealed class FitSearch
 {
     private const int Never = 1 << 20;
 
+    /// <summary>How many nodes pass before the clock is looked at again.</summary>
+    private const int NodesALook = 32;
+
     private readonly Surface surface;
     private readonly Stance[] stances;
     private readonly int things;
@@ -20,7 +23,7 @@ internal sealed class FitSearch
     private readonly List<Edge> edges = [];
     private readonly Energy energy;
     private int nodes;
-
+    private bool isGivenUp;
 
     private FitSearch(Surface surface, Stance[] stances, Following following, int mostNodes, Clock clock)
     {
@@ -43,10 +46,8 @@ internal sealed class FitSearch
         nodes = search.nodes;
         if (found is not null)
             return [.. stances.Select((_, i) => new Standing(i, 0, found.Left[i], found.Front[i]))];
-        return search.IsGivenUp ? null : [];
+        return search.isGivenUp ? null : [];
     }
-
-    private bool IsGivenUp => nodes > mostNodes || clock.IsUp;
 
     private Windows Root()
     {
@@ -133,7 +134,8 @@ internal sealed class FitSearch
     private Windows? Search(Windows node, int[] open)
     {
         nodes++;
-        if (IsGivenUp)
+        isGivenUp |= nodes > mostNodes || (nodes % NodesALook == 0 && clock.IsUp);
+        if (isGivenUp)
             return null;
         var depth = edges.Count;
         var found = Propagate(node, ref open) ? Branch(node, open) : null;
@@ -162,7 +164,7 @@ internal sealed class FitSearch
         if (chosen < 0)
             return node;
         var depth = edges.Count;
-        for (var way = 0; way < 4 && !IsGivenUp; way++)
+        for (var way = 0; way < 4 && !isGivenUp; way++)
         {
             if (!pairs[chosen].Allows(node, way))
                 continue;

@@ -24,6 +24,9 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     /// <summary>What was left open, and with how much work for the solver.</summary>
     private readonly Dictionary<string, TimeSpan> open = new(StringComparer.Ordinal);
 
+    /// <summary>What was left open at a glance, and with how many times fewer nodes.</summary>
+    private readonly Dictionary<string, int> glanced = new(StringComparer.Ordinal);
+
     private long othersWork;
 
     public Surface Surface => surface;
@@ -39,8 +42,9 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
 
     /// <summary>Where they can stand; an empty list, for things that are not none, is a proved no; null is open.</summary>
     /// <param name="turned">The ways of turning them all that are not ruled out; null where that was not looked into.</param>
-    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, Clock clock) =>
-        Decide(shapes, clock, options.FitBudget, options.QuickTries, turned);
+    /// <param name="fewer">So many times fewer nodes than there are for a question, and then neither the quick placer nor the solver; 1 for all there is.</param>
+    public IReadOnlyList<Standing>? Stand(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, Clock clock, int fewer) =>
+        Decide(shapes, clock, options.FitBudget, options.QuickTries, turned, fewer);
 
     public FitAnswer Fit(IReadOnlyList<Shape> shapes, Clock clock)
     {
@@ -53,7 +57,7 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
     }
 
     /// <summary>Null: open. Empty for a non-empty set: proved no.</summary>
-    private IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget, int tries, IReadOnlyList<Stance[]>? turned = null)
+    private IReadOnlyList<Standing>? Decide(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget, int tries, IReadOnlyList<Stance[]>? turned = null, int fewer = 1)
     {
         if (shapes.Count == 0)
             return [];
@@ -64,23 +68,27 @@ internal sealed class Fitter(Surface surface, PlannerOptions options)
             return [];
         if (open.TryGetValue(key, out var spent) && budget <= spent)
             return null;
-        var standings = turned is null && !rows.Admits(shapes) ? [] : Prove(shapes, turned, tries, clock, budget);
+        if (fewer > 1 && glanced.TryGetValue(key, out var before) && before <= fewer)
+            return null;
+        var standings = turned is null && !rows.Admits(shapes) ? [] : Prove(shapes, turned, tries, clock, budget, fewer);
         if (standings is { Count: > 0 })
             stands[key] = [.. standings.Select(s => (shapes[s.Item], s))];
         else if (standings is not null)
             NeverAgain(key);
+        else if (fewer > 1)
+            glanced[key] = fewer;
         else if (!clock.IsUp)
             open[key] = budget;
         return standings;
     }
 
     /// <summary>Our own search settles nearly everything where there is a row, or few things. What it leaves open goes to the quick placer and the solver.</summary>
-    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, int tries, Clock clock, TimeSpan budget)
+    private IReadOnlyList<Standing>? Prove(IReadOnlyList<Shape> shapes, IReadOnlyList<Stance[]>? turned, int tries, Clock clock, TimeSpan budget, int fewer)
     {
-        var nodes = shapes.Count <= Few || turning.IsRow(shapes) ? options.FitNodes : options.FitNodes / NodesFewer;
-        return (turned is null ? turning.Decide(shapes, options.FitNodes, nodes, clock) : turning.Decide(shapes, turned, options.FitNodes, nodes, clock))
-            ?? Place(shapes, tries, clock)
-            ?? Solve(shapes, clock, budget);
+        var alongNodes = options.FitNodes / fewer;
+        var nodes = shapes.Count <= Few || turning.IsRow(shapes) ? alongNodes : alongNodes / NodesFewer;
+        var standings = turned is null ? turning.Decide(shapes, alongNodes, nodes, clock) : turning.Decide(shapes, turned, alongNodes, nodes, clock);
+        return standings is not null || fewer > 1 ? standings : Place(shapes, tries, clock) ?? Solve(shapes, clock, budget);
     }
 
     private IReadOnlyList<Standing>? Solve(IReadOnlyList<Shape> shapes, Clock clock, TimeSpan budget)

@@ -38,6 +38,15 @@ internal sealed class Stance
         new(Pose, [.. Spans.Where(s => s.From <= MiddleY).Select(s => (s.From, Math.Min(s.To, MiddleY)))]),
         new(Pose, [.. Spans.Where(s => s.To > MiddleY).Select(s => (Math.Max(s.From, MiddleY + 1), s.To))]));
 
+    /// <summary>The same with its front edge no nearer to the front than this and no nearer to the rear than that; null where it cannot stand so.</summary>
+    public Stance? Within(int from, int to)
+    {
+        if (from <= FirstY && LastY <= to)
+            return this;
+        (int From, int To)[] left = [.. Spans.Select(s => (From: Math.Max(s.From, from), To: Math.Min(s.To, to))).Where(s => s.From <= s.To)];
+        return left.Length == 0 ? null : new(Pose, left);
+    }
+
     private int MiddleY => FirstY + ((LastY - FirstY) / 2);
 
     public IEnumerable<int> Ys => Spans.SelectMany(s => Enumerable.Range(s.From, s.To - s.From + 1));

@@ -11,32 +11,23 @@ internal sealed class TurningSearch(Surface surface)
     /// <summary>Beyond so many things the solver is quicker with what a strip leaves open.</summary>
     private const int MostThings = 14;
 
-    /// <summary>Nodes for one order along the width, which either works at once or hardly ever.</summary>
-    private const int NodesAnOrder = 150;
-
-    /// <summary>Nodes for any order, before things are looked at nearer to the front and nearer to the rear; and how many times the nodes of a question all of that may take.</summary>
-    private const int NodesAHalf = 30;
-    private const int NodesInHalves = 3;
-
-    /// <summary>After so many places along the width in vain something is halved once more.</summary>
-    private const int MostRefused = 24;
-
     /// <summary>What a strip is given first, and how many times more with each further try: one way of looking often says at once what the other says late.</summary>
     private const int FirstNodes = 2000;
     private const int TimesMore = 8;
 
-    /// <summary>What a question, and a node with depth, take at least in nodes along the width, roughly.</summary>
+    /// <summary>What a question takes at least, in nodes along the width, roughly.</summary>
     private const int WorkAQuestion = 100;
-    private const int WorkAFitNode = 10;
 
     private readonly Surface across = surface.Across();
+    private readonly DepthSearch depth = new(surface);
     private readonly Dictionary<Stance, Stance> overs = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, Stance[]> ways = new(StringComparer.Ordinal);
+    private long work;
 
-    public Following Following { get; } = new();
+    public Following Following => depth.Following;
 
     /// <summary>How much was done so far, in nodes along the width.</summary>
-    public long Work { get; private set; }
+    public long Work => work + depth.Work;
 
     /// <param name="stripNodes">How many nodes may be looked at along the width and across.</param>
     /// <param name="fitNodes">How many with depth.</param>
@@ -60,7 +51,7 @@ internal sealed class TurningSearch(Surface surface)
         if (surface.SwitchSpacing > 0 || shapes.Count > StripSearch.MostThings)
             return null;
         var left = stripNodes;
-        Work += WorkAQuestion;
+        work += WorkAQuestion;
         var open = new List<(Stance[] Turned, int[]? Refused)>();
         foreach (var turned in ways)
         {
@@ -68,8 +59,7 @@ internal sealed class TurningSearch(Surface surface)
             int[]? refused = null;
             var word = LookAlongAndAcross(turned, ref left, clock, along =>
             {
-                found = FitSearch.Decide(surface, turned, Following, NodesAnOrder, clock, out var used, refused = along);
-                Work += (long)WorkAFitNode * used;
+                found = depth.InOrder(turned, refused = along, clock);
                 return found is { Count: > 0 };
             });
             if (word == StripSearch.Word.Yes)
@@ -80,69 +70,17 @@ internal sealed class TurningSearch(Surface surface)
 
         if (shapes.Count > MostThings && open.Count > 0)
             return null;
-        left = open.Any(one => IsMostlyRow(one.Turned)) ? NodesInHalves * fitNodes : fitNodes;
+        left = open.Any(one => depth.IsMostlyRow(one.Turned)) ? DepthSearch.NodesInParts * fitNodes : fitNodes;
         var undecided = false;
         foreach (var (turned, refused) in open)
         {
-            var standings = IsMostlyRow(turned) ? InHalves(turned, refused, ref left, clock) : InAnyOrder(turned, left, ref left, clock);
+            var standings = depth.Decide(turned, refused, ref left, clock);
             if (standings is { Count: > 0 })
                 return Named(shapes, turned, standings);
             undecided |= standings is null;
         }
 
         return undecided ? null : [];
-    }
-
-    /// <summary>Whether most of them stand in one row.</summary>
-    private bool IsMostlyRow(Stance[] turned) => 2 * turned.Count(way => 2 * way.Pose.Depth > surface.Depth) > turned.Length;
-
-    private IReadOnlyList<Standing>? InAnyOrder(Stance[] turned, int nodes, ref int left, Clock clock)
-    {
-        var found = FitSearch.Decide(surface, turned, Following, Math.Min(nodes, left), clock, out var used);
-        left -= used;
-        Work += (long)WorkAFitNode * used;
-        return found;
-    }
-
-    /// <summary>
-    /// Something stands in the front half of its room between front and rear, or in the rear half: then distances along the width are longer. Best something that would
-    /// have stood behind or in front of another where it did not work out.
-    /// </summary>
-    private IReadOnlyList<Standing>? InHalves(Stance[] turned, int[]? refused, ref int left, Clock clock)
-    {
-        var found = InAnyOrder(turned, NodesAHalf, ref left, clock);
-        if (found is not null || left <= 0 || clock.IsUp)
-            return found;
-        var one = Enumerable.Range(0, turned.Length).Where(IsTorn).DefaultIfEmpty(-1).MaxBy(Room);
-        if (one < 0 || Room(one) == 0)
-            one = Enumerable.Range(0, turned.Length).MaxBy(Room);
-        if (Room(one) == 0)
-            return InAnyOrder(turned, left, ref left, clock);
-        var undecided = false;
-        foreach (var half in new[] { turned[one].Halves.Front, turned[one].Halves.Rear })
-        {
-            Stance[] halved = [.. turned.Select((way, i) => i == one ? half : way)];
-            IReadOnlyList<Standing>? standings = null;
-            int[]? places = null;
-            var word = StripSearch.Decide(surface, halved, Following, left, clock, along =>
-            {
-                standings = FitSearch.Decide(surface, halved, Following, NodesAnOrder, clock, out _, places = along);
-                return standings is { Count: > 0 };
-            }, out var used, MostRefused);
-            left -= used;
-            Work += used;
-            if (word == StripSearch.Word.Open)
-                standings = InHalves(halved, places, ref left, clock);
-            if (word != StripSearch.Word.No && standings is { Count: > 0 })
-                return standings;
-            undecided |= word != StripSearch.Word.No && standings is null;
-        }
-
-        return undecided ? null : [];
-
-        int Room(int i) => i < 0 ? -1 : turned[i].LastY - turned[i].FirstY;
-        bool IsTorn(int i) => refused is not null && Enumerable.Range(0, turned.Length)
-            .Any(j => j != i && refused[i] < refused[j] + turned[j].Pose.Width && refused[j] < refused[i] + turned[i].Pose.Width);
     }
 
     /// <summary>Whether some of the things are too deep to stand behind one another however they are turned.</summary>
@@ -154,7 +92,7 @@ internal sealed class TurningSearch(Surface surface)
 
     private bool IsRefuted(Stance[] turned, Clock clock)
     {
-        Work += WorkAQuestion / 10;
+        work += WorkAQuestion / 10;
         return Refutes(turned, clock) || StripSearch.Decide(across, [.. turned.Select(OverOf)], Following, 0, clock, _ => true, out _) == StripSearch.Word.No;
     }
 
@@ -162,16 +100,16 @@ internal sealed class TurningSearch(Surface surface)
     private StripSearch.Word LookAlongAndAcross(Stance[] turned, ref int left, Clock clock, Func<int[], bool> accept)
     {
         // A row says all along the width.
-        var isMostlyRow = IsMostlyRow(turned);
+        var isMostlyRow = depth.IsMostlyRow(turned);
         var (isAlongDone, isAcrossDone) = (false, isMostlyRow);
         for (var nodes = isMostlyRow ? left : FirstNodes; ; nodes *= TimesMore)
         {
             nodes = Math.Min(nodes, left);
             if (!isAlongDone)
             {
-                var word = StripSearch.Decide(surface, turned, Following, nodes, clock, accept, out var used, isMostlyRow ? MostRefused : int.MaxValue);
+                var word = StripSearch.Decide(surface, turned, Following, nodes, clock, accept, out var used, isMostlyRow ? DepthSearch.MostRefused : int.MaxValue);
                 left -= used;
-                Work += used;
+                work += used;
                 isAlongDone = used <= nodes;
                 if (word != StripSearch.Word.Open)
                     return word;
@@ -181,7 +119,7 @@ internal sealed class TurningSearch(Surface surface)
             {
                 var word = StripSearch.Decide(across, [.. turned.Select(OverOf)], Following, nodes, clock, _ => true, out var used);
                 left -= used;
-                Work += used;
+                work += used;
                 isAcrossDone = used <= nodes;
                 if (word == StripSearch.Word.No)
                     return word;

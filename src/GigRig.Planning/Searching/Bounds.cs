@@ -28,8 +28,8 @@ internal sealed class Bounds
         ];
         Ways = new(question, fitter.Turning);
         if (Ways.All.Any(Ways.IsDeep))
-            (row, columns) = (new(Ways, question.Surface.Width, fitter.Turning.Following), new(Ways, question.Surface, fitter.Turning.Following));
-        Anyhow = new Posture[Ways.Things];
+            (row, columns) = (new(Ways, question.Surface, fitter.Turning.Following), new(Ways, question.Surface, fitter.Turning.Following));
+        Anyhow = [.. Enumerable.Repeat(Posture.Any, Ways.Things)];
         CanHold = single.All(b => b.Most >= 0);
         (tight, Outlets) = CanHold ? Tightest() : ([], null);
     }
@@ -39,6 +39,9 @@ internal sealed class Bounds
 
     public WaysToStand Ways { get; }
 
+    /// <summary>Things that stand in the row and would take many others their gaps.</summary>
+    public int[] Lenient => row?.Lenient ?? [];
+
     /// <summary>Everything standing any way.</summary>
     public Posture[] Anyhow { get; }
 
@@ -47,21 +50,19 @@ internal sealed class Bounds
 
     /// <summary>Groups of bounds, of each of which a set keeps one.</summary>
     /// <param name="otherwise">Things in the set that stand otherwise than in the row.</param>
-    public Bound[][] Of(Posture[] postures, IEnumerable<int> otherwise) =>
-    [
-        .. single.Select(b => new[] { b }),
-        .. row is null || columns is null ? [] : new[] { row.For(postures), [columns.For(postures)] }.Concat(otherwise.Select(thing => new[] { row.Beside(thing, postures) })),
-    ];
+    public Bound[][] Of(Posture[] postures, IEnumerable<int> otherwise) => [.. single.Select(b => new[] { b }), .. OfPostures(postures, otherwise)];
 
     /// <summary>What the row says, and the row beside these things.</summary>
-    public Bound[][] Row(Posture[] postures, IEnumerable<int> otherwise) => row is null ? [] : [row.For(postures), .. otherwise.Select(thing => new[] { row.Beside(thing, postures) })];
+    public Bound[][] Row(Posture[] postures, IEnumerable<int> otherwise) => row is null ? [] : [row.For(postures), .. otherwise.Select(thing => row.Beside(thing, postures))];
 
     /// <summary>Those of them that are worth a table.</summary>
-    public Bound[][] WorthTables(Posture[] postures, int[] otherwise)
+    public Bound[][] WorthTables(Posture[] postures, IEnumerable<int> otherwise)
     {
-        Bound[][] all = row is null || columns is null ? tight : [row.For(postures), [columns.For(postures)], .. tight, .. otherwise.Select(thing => new[] { row.Beside(thing, postures) })];
+        Bound[][] all = [.. OfPostures(postures, otherwise), .. tight];
         return all.Length == 0 ? [[Outlets ?? new([], 0)]] : all;
     }
+
+    private Bound[][] OfPostures(Posture[] postures, IEnumerable<int> otherwise) => columns is null ? [] : [.. Row(postures, otherwise), [columns.For(postures)]];
 
     /// <summary>The bounds that leave least at the root. Outlets are counted beside only where that says more.</summary>
     private (Bound[][] Tight, Bound? Outlets) Tightest()

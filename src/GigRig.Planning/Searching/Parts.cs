@@ -18,7 +18,8 @@ internal sealed class Parts
     private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly Dictionary<string, char> numbers = new(StringComparer.Ordinal);
-    private readonly (Shape Shape, char Number)[][] inPosture;
+    private readonly WaysToStand ways;
+    private readonly Dictionary<(int Thing, Posture Posture), (Shape Shape, char Number)> inPosture = [];
     private readonly char[] consumers;
     private readonly Dictionary<string, Stance[][]?> turned = new(StringComparer.Ordinal);
     private readonly Dictionary<string, bool> rows = new(StringComparer.Ordinal);
@@ -28,14 +29,13 @@ internal sealed class Parts
 
     public Parts(Question question, PlannerOptions options, Fitter fitter, WaysToStand ways, Clock clock)
     {
-        (this.question, this.options, this.fitter, this.clock) = (question, options, fitter, clock);
+        (this.question, this.options, this.fitter, this.ways, this.clock) = (question, options, fitter, ways, clock);
 
         // Where currents add up, consumers are alike only if they draw the same.
         var adds = question.Problem.Adapters.Splitter > 0 || question.Problem.Supply?.TotalCurrent is not null;
         consumers = [.. question.Candidates.Select(c => NumberOf(c.Consumer is { } eats ? adds ? $"{eats.Draw} {eats.Key}" : eats.Key : ""))];
-        inPosture = [.. question.Candidates.Select(c => Enum.GetValues<Posture>().Select(posture => Standing(c.Shape, [.. ways.Of(c.Index, posture)])).ToArray())];
         (shapes, standing) = ([], []);
-        Stand(new Posture[inPosture.Length]);
+        Stand([.. Enumerable.Repeat(Posture.Any, ways.Things)]);
         AreRows = fitter.Turning.IsRow(question.Candidates.Select(c => c.Shape));
         turned[""] = question.SupplyShape is { } supply ? [.. fitter.Turning.WaysOf(supply).Select(s => (Stance[])[s])] : [[]];
     }
@@ -46,8 +46,8 @@ internal sealed class Parts
     /// <summary>From now on things stand like this.</summary>
     public void Stand(Posture[] postures)
     {
-        shapes = [.. inPosture.Select((each, thing) => each[(int)postures[thing]].Number)];
-        standing = [.. inPosture.Select((each, thing) => each[(int)postures[thing]].Shape)];
+        var each = postures.Select((posture, thing) => Standing(thing, posture)).ToArray();
+        (shapes, standing) = ([.. each.Select(one => one.Number)], [.. each.Select(one => one.Shape)]);
     }
 
     /// <summary>As they are to stand; the supply last where it stands among them.</summary>
@@ -105,10 +105,17 @@ internal sealed class Parts
     /// <summary>Devices of like shape next to each other, so that sets that look alike are in like order.</summary>
     private int[] InOrder(IEnumerable<int> things) => [.. things.Where(t => t < shapes.Length).OrderBy(t => shapes[t]).ThenBy(t => t)];
 
-    private (Shape Shape, char Number) Standing(Shape shape, Stance[] some)
+    private (Shape Shape, char Number) Standing(int thing, Posture posture)
     {
-        var narrowed = some.Length == 0 || some.Length == fitter.Turning.WaysOf(shape).Length ? shape : fitter.Turning.Narrowed(some);
-        return (narrowed, NumberOf(narrowed.Key));
+        if (!inPosture.TryGetValue((thing, posture), out var known))
+        {
+            var shape = question.Candidates[thing].Shape;
+            Stance[] some = [.. ways.Of(thing, posture)];
+            var standing = some.Length == 0 || some.Length == fitter.Turning.WaysOf(shape).Length ? shape : fitter.Turning.Narrowed(some);
+            inPosture[(thing, posture)] = known = (standing, NumberOf(standing.Key));
+        }
+
+        return known;
     }
 
     private char NumberOf(string key)

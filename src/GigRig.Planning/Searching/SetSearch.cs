@@ -20,7 +20,7 @@ internal sealed class SetSearch
     private readonly Fitter fitter;
     private readonly Clock clock;
     private readonly Func<IReadOnlyList<int>, bool> mayDo;
-    private readonly Action<Choice, long> tryOut;
+    private readonly Func<Choice, long, bool> tryOut;
     private readonly Step[] steps;
     private readonly Sounds sounds;
     private readonly bool[] isIn;
@@ -32,8 +32,10 @@ internal sealed class SetSearch
     private long best = -1L << 60;
     private long nodes;
     private long mostNodes;
+    private long mostForNow = long.MaxValue;
+    private bool leavesOut;
 
-    public SetSearch(Question question, Agenda agenda, Fitter fitter, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Action<Choice, long> tryOut)
+    public SetSearch(Question question, Agenda agenda, Fitter fitter, Clock clock, Func<IReadOnlyList<int>, bool> mayDo, Func<Choice, long, bool> tryOut)
     {
         (this.question, this.agenda, this.fitter, this.clock, this.mayDo, this.tryOut) = (question, agenda, fitter, clock, mayDo, tryOut);
         (steps, sounds) = (agenda.Steps, agenda.Sounds);
@@ -42,7 +44,7 @@ internal sealed class SetSearch
     }
 
     /// <summary>Whether it has looked at as many nodes as it may for now.</summary>
-    public bool IsUp => nodes + (fitter.Work / WorkANode) > mostNodes || clock.IsUp || IsEnough();
+    public bool IsUp => Spent > Math.Min(mostNodes, mostForNow) || clock.IsUp || IsEnough();
 
     /// <summary>Whether one of two alike things stands for both. Not where sets are passed over that hold only one of them.</summary>
     public bool KeepsLikesInOrder { get; set; } = true;
@@ -53,6 +55,9 @@ internal sealed class SetSearch
     /// <summary>Work done elsewhere.</summary>
     public void Count(int asManyNodes) => nodes += asManyNodes;
 
+    /// <summary>The most that a set can be worth and is not looked for.</summary>
+    public long Beaten => agenda.Worth.IsWhole ? best : best - 1;
+
     /// <summary>Whether a set of so much worth is what is looked for. Where the worth leaves out a tier, what looks equal may still be better.</summary>
     public bool Beats(long worth) => agenda.Worth.IsWhole ? worth > best : worth >= best;
 
@@ -62,16 +67,24 @@ internal sealed class SetSearch
     /// <summary>From now on so many more nodes may be looked at.</summary>
     public void Allow(long more) => (nodes, mostNodes) = (0, more + (fitter.Work / WorkANode));
 
-    /// <summary>Looks at every set with these things, until it is up.</summary>
+    /// <summary>Nodes looked at and other work done since it was last allowed more.</summary>
+    public long Spent => nodes + (fitter.Work / WorkANode);
+
+    /// <summary>Looks at every set with these things. False where it was up before the end.</summary>
     /// <param name="within">Groups of bounds, of each of which a set keeps one.</param>
     /// <param name="tables">In which these things cost nothing any more.</param>
-    public void Run(IReadOnlyList<int> given, Bound[][] within, Rooms tables)
+    /// <param name="most">How many nodes may be looked at here.</param>
+    public bool Run(IReadOnlyList<int> given, Bound[][] within, Rooms tables, long most)
     {
+        (mostForNow, leavesOut) = (Spent + most, false);
         (bounds, left, rooms) = (within, [.. within.Select(group => group.Select(b => b.Most).ToArray())], tables);
         if (left.All(group => group.Any(most => most >= 0)) && given.All(thing => Take(thing, -1)))
             Settle(0, agenda.Unhosted - given.Sum(thing => agenda.Costs[thing]));
         while (taken.Count > 0)
             Leave(taken[^1], -1);
+        var isThrough = !IsUp && !leavesOut;
+        mostForNow = long.MaxValue;
+        return isThrough;
     }
 
     /// <summary>Settles the needs from this one on.</summary>
@@ -203,7 +216,7 @@ internal sealed class SetSearch
 
         var known = value - missing.Sum(agenda.WorthOfSound);
         if (musts == 0 && Beats(known))
-            tryOut(ChoiceOf(taken), agenda.WantsWithin(known));
+            leavesOut |= !tryOut(ChoiceOf(taken), agenda.WantsWithin(known));
 
         var hope = missing.Where(i => sounds.Plays(i, t => isIn[t] || barred[t] == 0)).ToArray();
         if (hope.Length == 0 || hope.Count(i => sounds.All[i].Level == NeedLevel.Must) < musts)

@@ -33,12 +33,13 @@ internal sealed class Shares
 
     /// <summary>The parts with which the bound leaves least, of those looked at from these on.</summary>
     /// <param name="pieces">How finely the bound is counted meanwhile.</param>
-    public (Shares Shares, long Most) Fitted(Agenda agenda, Bound bound, Bound? outlets, int pieces, int mostRounds)
+    /// <param name="enough">Nothing more is gained by leaving less than this.</param>
+    public (Shares Shares, long Most) Fitted(Agenda agenda, Bound bound, Bound? outlets, int pieces, int mostRounds, long enough)
     {
         var (best, now, least) = (this, this, long.MaxValue);
         if (bound.Most < 0)
             return (this, BoundTable.Never);
-        for (int round = 0, inVain = 0; round < mostRounds && inVain < MostInVain; round++, inVain++)
+        for (int round = 0, inVain = 0; round < mostRounds && inVain < MostInVain && least > enough; round++, inVain++)
         {
             var room = new Room(agenda, bound, pieces, outlets, now);
             var most = room.Most(-1, -1);
