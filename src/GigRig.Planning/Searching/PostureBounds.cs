@@ -16,7 +16,7 @@ internal sealed class PostureBounds
     private const int Fewer = 3;
 
     /// <summary>A table takes as long as a node for each so many numbers in it, roughly.</summary>
-    private const long NumbersANode = 100_000;
+    private const long NumbersANode = 20_000;
 
     private readonly Agenda agenda;
     private readonly Bounds bounds;

@@ -50,9 +50,9 @@ internal sealed class PostureSearch
     private readonly int[]? pins;
     private readonly int severalNeeds;
 
-    /// <summary>What is decided but for some things, and what is decided altogether.</summary>
-    private readonly PriorityQueue<Postures, (int Looks, long Most, int Number)> undecided = new();
-    private readonly PriorityQueue<Postures, (int Looks, long Most, int Number)> decided = new();
+    /// <summary>What is decided but for some things, best first; and what is decided altogether, few odd things first, as there bounds promise least that is not so.</summary>
+    private readonly PriorityQueue<Postures, (int Looks, int Size, long Most, int Number)> undecided = new();
+    private readonly PriorityQueue<Postures, (int Looks, int Size, long Most, int Number)> decided = new();
     private long spentOnDecided;
     private long spentOnUndecided;
     private int number;
@@ -152,10 +152,10 @@ internal sealed class PostureSearch
         return true;
     }
 
-    private static long MostOf(PriorityQueue<Postures, (int Looks, long Most, int Number)> queue) =>
+    private static long MostOf(PriorityQueue<Postures, (int Looks, int Size, long Most, int Number)> queue) =>
         queue.UnorderedItems.Select(one => one.Element.Most).DefaultIfEmpty(BoundTable.Never).Max();
 
-    private void Look(PriorityQueue<Postures, (int Looks, long Most, int Number)> queue)
+    private void Look(PriorityQueue<Postures, (int Looks, int Size, long Most, int Number)> queue)
     {
         var next = queue.Dequeue();
         if (!sets.Beats(next.Most))
@@ -182,7 +182,7 @@ internal sealed class PostureSearch
     private void Enqueue(Postures postures)
     {
         if (sets.Beats(postures.Most))
-            (postures.Open.Length > 0 ? undecided : decided).Enqueue(postures, (postures.Looks, -postures.Most, number++));
+            (postures.Open.Length > 0 ? undecided : decided).Enqueue(postures, (postures.Looks, postures.Open.Length > 0 ? 0 : postures.Decided.Length, -postures.Most, number++));
     }
 
     /// <summary>False where it did not come to the end.</summary>
