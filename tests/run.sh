@@ -61,7 +61,7 @@ for suite in "${suites[@]}"; do
   echo "Running $suite..."
   executable=tests/$suite/bin/Release/net10.0/$suite
   # Each suite is given far more than it needs; a hang must not become a hang of the whole run.
-  timeout --kill-after=10 900 "$executable" -noLogo -noColor -noAutoReporters -result-xml "$results/$suite.xml" >"$results/$suite.log" 2>&1
+  timeout --kill-after=10 1200 "$executable" -noLogo -noColor -noAutoReporters -result-xml "$results/$suite.xml" >"$results/$suite.log" 2>&1
   status=$?
   echo $status >"$results/$suite.exit"
   [ $status -eq 0 ] || grep -v -E "^\s*$" "$results/$suite.log" | tail -n 60
