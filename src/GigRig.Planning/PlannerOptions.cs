@@ -9,7 +9,7 @@ public sealed record PlannerOptions
     public int Seed { get; init; } = 20260101;
 
     /// <summary>How many nodes our own search through the sets may look at in its first turn, before the choosing model has its own; with 0 that has the whole question.</summary>
-    public int SetNodes { get; init; } = 100_000;
+    public int SetNodes { get; init; } = 400_000;
 
     /// <summary>How many sets the choosing model may propose before it is given the geometry to reason with.</summary>
     public int RoundsBeforeGeometry { get; init; } = 12;

@@ -17,9 +17,13 @@ internal static class Facts
         problem.Event.Needs.Where(n => n.Level == NeedLevel.Must).Reverse().Select(need => new Fact(
             RuleIds.MustsCovered,
             [],
-            $"{problem.TitleOf(need.Role)} is a must.",
+            CanBeDone(problem, need) ? $"{problem.TitleOf(need.Role)} is a must." : $"{problem.TitleOf(need.Role)} is a must, and nothing that may come along does it.",
             $"Make {problem.TitleOf(need.Role)} a want instead of a must.",
             draft => draft with { Event = draft.Event with { Needs = draft.Event.Needs.Select(n => n == need ? n with { Level = NeedLevel.Want } : n).ToValueList() } }));
+
+    private static bool CanBeDone(RigProblem problem, Need need) =>
+        problem.Devices.SelectMany(device => device.Functions).Concat(problem.OffBoard.SelectMany(item => item.Functions)).Concat(problem.Amp?.Functions ?? [])
+            .Any(function => function.Role.Meets(need.Role));
 
     private static IEnumerable<Fact> Sounds(RigProblem problem) =>
         problem.Event.Sounds.Where(s => s.Level == NeedLevel.Must).Reverse().Select(sound => new Fact(
@@ -35,7 +39,7 @@ internal static class Facts
         if (limits.Mass is { } mass)
             yield return Limit(RuleIds.MassLimit, $"No more than {Kilos(mass)} may be carried.", "Lift the limit on mass.", l => l with { Mass = null });
         if (limits.Devices is { } devices)
-            yield return Limit(RuleIds.DeviceLimit, $"No more than {devices} boxes may stand on the board.", "Lift the limit on boxes.", l => l with { Devices = null });
+            yield return Limit(RuleIds.DeviceLimit, $"No more than {devices.Counted("device")} may stand on the board.", "Lift the limit on devices.", l => l with { Devices = null });
         if (limits.FreeArea is { } free)
             yield return Limit(RuleIds.FreeArea, $"{free} % of the board must stay free.", "Lift the limit on free area.", l => l with { FreeArea = null });
     }
@@ -84,7 +88,7 @@ internal static class Facts
         draft => draft with { Options = draft.Options with { Ban = draft.Options.Ban.Where(b => b != ban).ToValueList() } }));
 
     public static string PowerSentence(RigProblem problem) => problem.Supply is { } supply
-        ? $"{supply.Name} has {supply.Outlets.Count} outlets: {string.Join(", ", supply.Outlets.CountBy(Describe).Select(o => $"{o.Value} × {o.Key}"))}."
+        ? $"{supply.Name} has {supply.Outlets.Count.Counted("outlet")}: {string.Join(", ", supply.Outlets.CountBy(Describe).Select(o => $"{o.Value} × {o.Key}"))}."
         : "There is no supply.";
 
     private static string Describe(Outlet outlet) =>

@@ -55,7 +55,7 @@ public sealed class ConflictFinderTests
     [Fact]
     public Task A_must_that_nothing_owned_does() => AssertConflict(
         A.Draft().With(A.Device("echo").Doing("delay")).Needing("delay", "tuner"),
-        "Tuner is a must.");
+        "Tuner is a must, and nothing that may come along does it.");
 
     [Fact]
     public Task No_supply_for_what_needs_one() => AssertConflict(
