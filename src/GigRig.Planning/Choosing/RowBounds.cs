@@ -133,12 +133,7 @@ internal sealed class RowBounds
     {
         var few = 0;
         foreach (var other in row)
-        {
-            var gap = 0;
-            foreach (var plug in isRight ? one.RightSide : one.LeftSide)
-                gap = IsAlwaysLevel(one, plug, other) ? Math.Max(gap, isRight ? plug.Right - one.Pose.Width : -plug.X) : gap;
-            few += 2 * gap <= usual ? 1 : 0;
-        }
+            few += 2 * OwnGap(one, other, isRight) <= usual ? 1 : 0;
 
         return 2 * few > row.Length;
     }
@@ -166,13 +161,14 @@ internal sealed class RowBounds
     }
 
     /// <summary>What is seen at a glance: plugs that, wherever the two stand, are level with the other's body.</summary>
-    private static int AtLeast(Stance left, Stance right)
+    private static int AtLeast(Stance left, Stance right) => Math.Max(OwnGap(left, right, isRight: true), OwnGap(right, left, isRight: false));
+
+    /// <summary>What the plugs on one side of a body alone keep another away there.</summary>
+    private static int OwnGap(Stance owner, Stance other, bool isRight)
     {
         var gap = 0;
-        foreach (var plug in left.RightSide)
-            gap = IsAlwaysLevel(left, plug, right) ? Math.Max(gap, plug.Right - left.Pose.Width) : gap;
-        foreach (var plug in right.LeftSide)
-            gap = IsAlwaysLevel(right, plug, left) ? Math.Max(gap, -plug.X) : gap;
+        foreach (var plug in isRight ? owner.RightSide : owner.LeftSide)
+            gap = IsAlwaysLevel(owner, plug, other) ? Math.Max(gap, isRight ? plug.Right - owner.Pose.Width : -plug.X) : gap;
         return gap;
     }
 

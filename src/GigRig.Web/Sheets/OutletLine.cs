@@ -51,9 +51,9 @@ public sealed record OutletLine(string Label, string Kind, string Volts, ValueLi
 
     private static string ThroughOf(OutletLoad load) => (load.Join, load.Devices.Count) switch
     {
-        (OutletJoin.Parallel, _) => $"{Counted(load.Outlets.Count - 1, "parallel lead")}; only where the supply's maker allows it",
+        (OutletJoin.Parallel, _) => $"{(load.Outlets.Count - 1).Counted("parallel lead")}; only where the supply's maker allows it",
         (OutletJoin.Series, _) => "1 series lead; only where the supply's maker allows it",
-        (_, > 1) => $"{Counted(load.Devices.Count - 1, "splitter")}: {load.Devices.Count} devices share this outlet",
+        (_, > 1) => $"{(load.Devices.Count - 1).Counted("splitter")}: {load.Devices.Count} devices share this outlet",
         _ => "",
     };
 
@@ -65,6 +65,4 @@ public sealed record OutletLine(string Label, string Kind, string Volts, ValueLi
             ? string.Create(CultureInfo.InvariantCulture, $"about {lost:0.0} V ({PowerLeadDrop.Part(lost, given):0 %}) is lost in the lead, if it is {LeadMetres} m of 24 AWG: take a short, thick one")
             : "";
     }
-
-    private static string Counted(int count, string singular) => count == 1 ? $"1 {singular}" : $"{count} {singular}s";
 }

@@ -10,7 +10,7 @@ namespace GigRig.Browser.Tests.Journeys;
 public sealed class FirstTenMinutesTests(Chromium chromium) : BrowserTest(chromium)
 {
     /// <summary>Name, shape, what it does, draw, as one would type them.</summary>
-    private static readonly string[][] Boxes =
+    internal static readonly string[][] Boxes =
     [
         ["Bench tuner", "small", "tuner", "30"],
         ["Soft squash", "compact", "compressor", ""],

@@ -14,14 +14,7 @@ public sealed class QuickAddTests(Chromium chromium) : BrowserTest(chromium)
     /// <summary>Name, shape, what it does, draw.</summary>
     private static readonly string[][] Boxes =
     [
-        ["Bench tuner", "small", "tuner", "30"],
-        ["Soft squash", "compact", "compressor", ""],
-        ["Meadow", "compact", "overdrive", "9"],
-        ["Lift", "mini", "clean boost", "8"],
-        ["Slow tide", "compact", "chorus", ""],
-        ["Tower", "120 x 95 mm", "echo", ""],
-        ["Stone barn", "2 3/4 x 4 3/4 in", "reverb", "120"],
-        ["Long glide", "rocker", "volume", "none"],
+        .. FirstTenMinutesTests.Boxes,
         ["Ring of tin", "compact", "", ""],
         ["Last word", "compact", "boost", "5"],
     ];

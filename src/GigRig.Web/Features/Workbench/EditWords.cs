@@ -32,7 +32,7 @@ internal static class EditWords
         {
             [] => "",
             [var only] => $"{only} {one}",
-            [.. var first, var last] => $"{string.Join(", ", first)} and {last} {several}",
+            var names => $"{names.Listed()} {several}",
         };
     }
 
